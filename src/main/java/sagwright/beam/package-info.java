@@ -1,0 +1,9 @@
+/**
+ * A tapered shaft on two supports, as pure functions: {@link sagwright.beam.Taper} (what lies
+ * there), {@link sagwright.beam.SetUp} (where it is held, loaded and read), {@link
+ * sagwright.beam.Flexibility} (how far it bends), {@link sagwright.beam.ElasticCurve}, {@link
+ * sagwright.beam.PeakStress} and {@link sagwright.beam.ListeningBand}.
+ *
+ * <p>Formulas: docs/contract.md, section 2. Knows no wood, no run, no file and no screen.
+ */
+package sagwright.beam;

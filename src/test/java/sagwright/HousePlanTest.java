@@ -1,0 +1,103 @@
+package sagwright;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.tngtech.archunit.core.domain.Dependency;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** Holds the code to the arrows of {@link HousePlan}. */
+class HousePlanTest {
+  private static JavaClasses classes;
+
+  @BeforeAll
+  static void readTheProgram() {
+    classes =
+        new ClassFileImporter()
+            .withImportOption(new ImportOption.DoNotIncludeTests())
+            .importPackages("sagwright");
+    assertTrue(classes.size() > 1, "the program's classes must have been found");
+  }
+
+  @Test
+  void everyPackageIsARoomOfThePlan() {
+    Set<String> unknown = new TreeSet<>();
+    for (JavaClass c : classes) {
+      String room = HousePlan.roomOf(c.getPackageName());
+      if (!room.isEmpty() && !HousePlan.rooms().containsKey(room)) {
+        unknown.add(c.getPackageName());
+      }
+    }
+    assertEquals(Set.of(), unknown);
+  }
+
+  @Test
+  void arrowsGoOneWay() {
+    Set<String> wrong = new TreeSet<>();
+    for (JavaClass c : classes) {
+      String from = HousePlan.roomOf(c.getPackageName());
+      if (from.isEmpty()) {
+        continue; // the root wires everything
+      }
+      for (Dependency d : c.getDirectDependenciesFromSelf()) {
+        JavaClass target = d.getTargetClass().getBaseComponentType();
+        if (!target.getPackageName().startsWith("sagwright")) {
+          continue;
+        }
+        String to = HousePlan.roomOf(target.getPackageName());
+        if (!to.equals(from) && !HousePlan.rooms().get(from).contains(to)) {
+          wrong.add(
+              from + " must not use " + (to.isEmpty() ? "the root" : to) + ": " + c.getName());
+        }
+      }
+    }
+    assertEquals(Set.of(), wrong);
+  }
+
+  @Test
+  void aLibraryHasOneUser() {
+    Set<String> wrong = new TreeSet<>();
+    for (JavaClass c : classes) {
+      String from = HousePlan.roomOf(c.getPackageName());
+      if (from.isEmpty()) {
+        continue;
+      }
+      for (Dependency d : c.getDirectDependenciesFromSelf()) {
+        String used = d.getTargetClass().getBaseComponentType().getPackageName();
+        for (Map.Entry<String, Set<String>> sole : HousePlan.soleUsers().entrySet()) {
+          boolean ofLibrary = used.equals(sole.getKey()) || used.startsWith(sole.getKey() + ".");
+          if (ofLibrary && !sole.getValue().contains(from)) {
+            wrong.add(from + " must not use " + sole.getKey() + ": " + c.getName());
+          }
+        }
+      }
+    }
+    assertEquals(Set.of(), wrong);
+  }
+
+  @Test
+  void nothingStaticCanChange() {
+    List<String> wrong =
+        classes.stream()
+            .flatMap(c -> c.getFields().stream())
+            .filter(
+                f ->
+                    f.getModifiers().contains(com.tngtech.archunit.core.domain.JavaModifier.STATIC))
+            .filter(
+                f ->
+                    !f.getModifiers().contains(com.tngtech.archunit.core.domain.JavaModifier.FINAL))
+            .map(f -> f.getFullName())
+            .sorted()
+            .toList();
+    assertEquals(List.of(), wrong);
+  }
+}
