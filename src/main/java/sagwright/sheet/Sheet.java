@@ -7,6 +7,7 @@ import sagwright.modulus.Instrument;
 import sagwright.modulus.Shaft;
 import sagwright.modulus.ShearRatio;
 import sagwright.run.Readings;
+import sagwright.uncertainty.Warning;
 
 /**
  * A sheet as read: one shaft, and where it has them a set-up and a run.
@@ -18,6 +19,7 @@ import sagwright.run.Readings;
  * @param readings null for a blank not tested yet
  * @param startedAt as written, null where left out
  * @param assumed the keys whose defaults were taken (docs/contract.md, section 3)
+ * @param warnings what is to be said of the sheet itself, whatever its run shows
  * @param json the whole document as it came, on one line, keys that begin with x- included
  */
 public record Sheet(
@@ -31,9 +33,11 @@ public record Sheet(
     Readings readings,
     String startedAt,
     List<String> assumed,
+    List<Warning> warnings,
     String json) {
   public Sheet {
     assumed = List.copyOf(assumed);
+    warnings = List.copyOf(warnings);
   }
 
   public boolean hasRun() {

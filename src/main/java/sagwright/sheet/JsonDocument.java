@@ -1,0 +1,79 @@
+package sagwright.sheet;
+
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonStreamContext;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.core.io.JsonEOFException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.IOException;
+
+/**
+ * Text to a tree of JSON, strictly: one document, no key twice, nothing after it. What Jackson
+ * refuses comes out as a {@link BadDocumentException} with the key at which it stumbled.
+ */
+final class JsonDocument {
+  private static final JsonMapper MAPPER =
+      JsonMapper.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build();
+
+  private JsonDocument() {}
+
+  static JsonNode parse(String text) throws BadDocumentException {
+    try (JsonParser parser = MAPPER.createParser(text)) {
+      return parse(parser);
+    } catch (IOException e) {
+      throw new IllegalStateException("text in memory is read without a fault", e);
+    }
+  }
+
+  private static JsonNode parse(JsonParser parser) throws IOException, BadDocumentException {
+    try {
+      if (parser.nextToken() == null) {
+        throw new BadDocumentException("", "is empty");
+      }
+      JsonNode node = MAPPER.readTree(parser);
+      if (parser.nextToken() != null) {
+        throw new BadDocumentException("", "holds more than one JSON document");
+      }
+      return node;
+    } catch (JsonProcessingException e) {
+      throw new BadDocumentException(path(parser.getParsingContext()), problem(e));
+    }
+  }
+
+  private static String problem(JsonProcessingException e) {
+    String said = e.getOriginalMessage();
+    if (said.startsWith("Duplicate field")) {
+      return "stands there twice";
+    }
+    String where =
+        e.getLocation() == null
+            ? ""
+            : " (line " + e.getLocation().getLineNr() + ", column " + column(e) + ")";
+    if (said.contains("'NaN'") || said.contains("Infinity'") || said.contains("'INF'")) {
+      return "is not a finite number" + where;
+    }
+    if (e instanceof JsonEOFException) {
+      return "the document ends too early" + where;
+    }
+    return "is not JSON" + where;
+  }
+
+  private static int column(JsonProcessingException e) {
+    return e.getLocation().getColumnNr();
+  }
+
+  private static String path(JsonStreamContext context) {
+    if (context == null || context.inRoot()) {
+      return "";
+    }
+    String parent = path(context.getParent());
+    if (context.inArray()) {
+      return parent + "[" + Math.max(0, context.getCurrentIndex()) + "]";
+    }
+    return context.getCurrentName() == null
+        ? parent
+        : JsonObject.join(parent, context.getCurrentName());
+  }
+}
