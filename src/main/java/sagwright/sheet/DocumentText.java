@@ -1,9 +1,13 @@
 package sagwright.sheet;
 
+import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
 
 /** Documents as bytes and as lines, before anything is read from them. */
 public final class DocumentText {
@@ -11,6 +15,23 @@ public final class DocumentText {
   public static final int GREATEST_BYTES = 64 * 1024 * 1024;
 
   private DocumentText() {}
+
+  /** The text of a file. */
+  public static String ofFile(Path file) throws BadDocumentException {
+    try {
+      if (Files.isDirectory(file)) {
+        throw new BadDocumentException("", "is a folder, not a document");
+      }
+      if (Files.size(file) > GREATEST_BYTES) {
+        throw tooLong();
+      }
+      return of(Files.readAllBytes(file));
+    } catch (NoSuchFileException e) {
+      throw new BadDocumentException("", "there is no such file");
+    } catch (IOException e) {
+      throw new BadDocumentException("", "cannot be read");
+    }
+  }
 
   /** The text of a file's bytes; a byte order mark is dropped. */
   public static String of(byte[] bytes) throws BadDocumentException {
@@ -31,8 +52,7 @@ public final class DocumentText {
     }
   }
 
-  /** What is said of a document of more than {@link #GREATEST_BYTES}, also before it was read. */
-  public static BadDocumentException tooLong() {
+  private static BadDocumentException tooLong() {
     return new BadDocumentException("", "is longer than " + GREATEST_BYTES / 1024 / 1024 + " MB");
   }
 

@@ -1,9 +1,12 @@
 package sagwright.sheet;
 
+import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonStreamContext;
+import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.core.io.JsonEOFException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
@@ -14,8 +17,17 @@ import java.io.IOException;
  * refuses comes out as a {@link BadDocumentException} with the key at which it stumbled.
  */
 final class JsonDocument {
+  /** No document of ours is a quarter as deep. */
+  private static final int GREATEST_DEPTH = 40;
+
   private static final JsonMapper MAPPER =
-      JsonMapper.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build();
+      JsonMapper.builder(
+              JsonFactory.builder()
+                  .streamReadConstraints(
+                      StreamReadConstraints.builder().maxNestingDepth(GREATEST_DEPTH).build())
+                  .build())
+          .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+          .build();
 
   private JsonDocument() {}
 
@@ -47,10 +59,17 @@ final class JsonDocument {
     if (said.startsWith("Duplicate field")) {
       return "stands there twice";
     }
+    if (e instanceof StreamConstraintsException) {
+      return "is too long or nested too deep";
+    }
     String where =
         e.getLocation() == null
             ? ""
-            : " (line " + e.getLocation().getLineNr() + ", column " + column(e) + ")";
+            : " (line "
+                + e.getLocation().getLineNr()
+                + ", column "
+                + e.getLocation().getColumnNr()
+                + ")";
     if (said.contains("'NaN'") || said.contains("Infinity'") || said.contains("'INF'")) {
       return "is not a finite number" + where;
     }
@@ -58,10 +77,6 @@ final class JsonDocument {
       return "the document ends too early" + where;
     }
     return "is not JSON" + where;
-  }
-
-  private static int column(JsonProcessingException e) {
-    return e.getLocation().getColumnNr();
   }
 
   private static String path(JsonStreamContext context) {

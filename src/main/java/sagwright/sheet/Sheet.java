@@ -7,7 +7,6 @@ import sagwright.modulus.Instrument;
 import sagwright.modulus.Shaft;
 import sagwright.modulus.ShearRatio;
 import sagwright.run.Readings;
-import sagwright.uncertainty.Warning;
 
 /**
  * A sheet as read: one shaft, and where it has them a set-up and a run.
@@ -19,7 +18,6 @@ import sagwright.uncertainty.Warning;
  * @param readings null for a blank not tested yet
  * @param startedAt as written, null where left out
  * @param assumed the keys whose defaults were taken (docs/contract.md, section 3)
- * @param warnings what is to be said of the sheet itself, whatever its run shows
  * @param json the whole document as it came, on one line, keys that begin with x- included
  */
 public record Sheet(
@@ -33,15 +31,33 @@ public record Sheet(
     Readings readings,
     String startedAt,
     List<String> assumed,
-    List<Warning> warnings,
     String json) {
   public Sheet {
     assumed = List.copyOf(assumed);
-    warnings = List.copyOf(warnings);
   }
 
   public boolean hasRun() {
     return readings != null;
+  }
+
+  /** This sheet, where it can be worked out; else the complaint names what it lacks. */
+  public Sheet requireRun() throws BadDocumentException {
+    if (setUp == null) {
+      throw new BadDocumentException("setup", "is missing");
+    }
+    if (!hasRun()) {
+      throw new BadDocumentException("run", "is missing, and so is handRead");
+    }
+    return this;
+  }
+
+  /** This sheet, where it may enter a workshop: with a tag of the right kind. */
+  public Sheet requireTag() throws BadDocumentException {
+    if (tag == null) {
+      throw new BadDocumentException("shaft.tag", "is missing");
+    }
+    Names.require("shaft.tag", tag);
+    return this;
   }
 
   /** The problem to be worked out; only for a sheet that has a run. */

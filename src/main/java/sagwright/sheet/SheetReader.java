@@ -1,13 +1,14 @@
 package sagwright.sheet;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import java.util.OptionalDouble;
-import java.util.function.Function;
+import java.nio.file.Path;
 import sagwright.modulus.BenchSetUp;
 import sagwright.modulus.Instrument;
 import sagwright.modulus.Shaft;
 import sagwright.modulus.ShearRatio;
 import sagwright.run.Readings;
+import sagwright.wood.Species;
+import sagwright.wood.SpeciesTable;
 
 /**
  * Reads sheets, {@code sagwright-sheet/1}, by the rules of docs/contract.md, section 3. Nothing is
@@ -16,38 +17,22 @@ import sagwright.run.Readings;
 public final class SheetReader {
   public static final String FORMAT = "sagwright-sheet/1";
 
-  private final Function<String, OptionalDouble> ratioOfSpecies;
+  private final SpeciesTable speciesTable;
+
+  public SheetReader(SpeciesTable speciesTable) {
+    this.speciesTable = speciesTable;
+  }
 
   /**
-   * @param ratioOfSpecies E/G of a species by its name, empty where the name is not known
+   * A sheet from a file.
+   *
+   * @throws BadDocumentException also where the file cannot be read
    */
-  public SheetReader(Function<String, OptionalDouble> ratioOfSpecies) {
-    this.ratioOfSpecies = ratioOfSpecies;
+  public Sheet readFile(Path file) throws BadDocumentException {
+    return read(DocumentText.ofFile(file));
   }
 
-  /** A sheet that must hold a run, to be worked out. */
-  public Sheet readTested(String text) throws BadDocumentException {
-    Sheet sheet = read(text);
-    if (sheet.setUp() == null) {
-      throw new BadDocumentException("setup", "is missing");
-    }
-    if (!sheet.hasRun()) {
-      throw new BadDocumentException("run", "is missing, and so is handRead");
-    }
-    return sheet;
-  }
-
-  /** A sheet for a workshop: it must have a tag, it may be of a blank not tested yet. */
-  public Sheet readTagged(String text) throws BadDocumentException {
-    Sheet sheet = read(text);
-    if (sheet.tag() == null) {
-      throw new BadDocumentException("shaft.tag", "is missing");
-    }
-    Names.require("shaft.tag", sheet.tag());
-    return sheet;
-  }
-
-  /** A sheet with or without tag, set-up and run; one with a run has a set-up. */
+  /** A sheet from its text, with or without tag, set-up and run; one with a run has a set-up. */
   public Sheet read(String text) throws BadDocumentException {
     JsonNode root = JsonDocument.parse(text);
     new JsonFormat(root).require(FORMAT);
@@ -90,7 +75,6 @@ public final class SheetReader {
         readings,
         ReadingsReader.startedAt(json),
         assumptions.names(),
-        EndFarFromStation.of(shaft.taper()),
         DocumentText.onOneLine(text));
   }
 
@@ -105,11 +89,13 @@ public final class SheetReader {
 
   private ShearRatio ratio(JsonObject json, String species, Assumptions assumptions)
       throws BadDocumentException {
-    OptionalDouble ofSpecies =
-        species == null ? OptionalDouble.empty() : ratioOfSpecies.apply(species);
+    double ofSpecies =
+        speciesTable
+            .find(species)
+            .map(Species::modulusToShearRatio)
+            .orElse(ShearRatio.ASSUMED_FOR_UNKNOWN_SPECIES);
     return new ShearRatio(
-        assumptions.orAssume(
-            json, "modulusToShearRatio", ofSpecies.orElse(ShearRatio.ASSUMED_FOR_UNKNOWN_SPECIES)),
+        assumptions.orAssume(json, "modulusToShearRatio", ofSpecies),
         json.numberOr("modulusToShearRatioUncertainty", 0, NumberRange.NOT_NEGATIVE));
   }
 

@@ -1,0 +1,53 @@
+package sagwright.sheet;
+
+import java.util.List;
+import sagwright.modulus.Evaluation;
+import sagwright.uncertainty.Warning;
+
+/** Answers as one JSON object on one line, keys as docs/contract.md has them. */
+public final class AnswerWriter {
+  private AnswerWriter() {}
+
+  /** What a sheet's run has shown: docs/contract.md, section 4. */
+  public static String evaluation(Sheet sheet, Evaluation evaluation) {
+    return evaluationLine(sheet, evaluation).toString();
+  }
+
+  /** What stands in the place of an answer that could not be given. */
+  public static String error(String file, String why) {
+    return new JsonLine().put("file", file).put("error", why).toString();
+  }
+
+  private static JsonLine evaluationLine(Sheet sheet, Evaluation evaluation) {
+    return new JsonLine()
+        .put("tag", sheet.tag())
+        .put("stiffnessNPerMm", evaluation.fit().stiffnessNPerMm())
+        .put("stiffnessStdUncertaintyNPerMm", evaluation.stiffnessStdUncertaintyNPerMm())
+        .put("shaftStiffnessNPerMm", evaluation.shaftStiffnessNPerMm())
+        .put("modulusMPa", evaluation.modulusMPa())
+        .put("modulusStdUncertaintyMPa", evaluation.modulusStdUncertaintyMPa())
+        .put("modulusAt12PercentMPa", evaluation.modulusAt12PercentMPa())
+        .put("densityKgM3", evaluation.densityKgM3())
+        .put("windowFromN", evaluation.fit().windowFromN())
+        .put("windowToN", evaluation.fit().windowToN())
+        .put("samplesUsed", evaluation.fit().samplesUsed())
+        .put("samplesSetAside", evaluation.fit().samplesSetAside())
+        .put("hysteresisPercent", evaluation.fit().hysteresisPercent())
+        .put("peakStressMPa", evaluation.peakStressMPa())
+        .putObjects(
+            "uncertaintyBudget",
+            evaluation.budget().contributions().stream()
+                .map(
+                    c ->
+                        new JsonLine()
+                            .put("source", c.source())
+                            .put("contributionMPa", c.standardUncertainty()))
+                .toList())
+        .putTexts("assumed", sheet.assumed())
+        .putTexts("warnings", words(evaluation.warnings()));
+  }
+
+  private static List<String> words(List<Warning> warnings) {
+    return warnings.stream().map(Warning::inWords).toList();
+  }
+}

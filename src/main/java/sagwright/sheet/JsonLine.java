@@ -1,0 +1,96 @@
+package sagwright.sheet;
+
+import com.fasterxml.jackson.core.StreamWriteFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.util.RawValue;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+
+/**
+ * Builds one JSON object on one line, keys in the order in which they were put. Doubles are written
+ * in the shortest form that reads back the same; one that is not finite is written as null.
+ */
+final class JsonLine {
+  // Double.toString is not always the shortest before Java 19, Jackson's fast writer is
+  private static final JsonMapper MAPPER =
+      JsonMapper.builder().enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER).build();
+
+  private final ObjectNode node = MAPPER.createObjectNode();
+
+  JsonLine put(String key, String text) {
+    node.put(key, text);
+    return this;
+  }
+
+  JsonLine put(String key, double value) {
+    if (Double.isFinite(value)) {
+      node.put(key, value);
+    } else {
+      node.putNull(key);
+    }
+    return this;
+  }
+
+  JsonLine put(String key, Double value) {
+    return value == null ? putNull(key) : put(key, value.doubleValue());
+  }
+
+  JsonLine put(String key, long value) {
+    node.put(key, value);
+    return this;
+  }
+
+  JsonLine put(String key, boolean value) {
+    node.put(key, value);
+    return this;
+  }
+
+  JsonLine putNull(String key) {
+    node.putNull(key);
+    return this;
+  }
+
+  JsonLine put(String key, JsonLine object) {
+    node.set(key, object.node);
+    return this;
+  }
+
+  /** A document that is JSON already; null for none. */
+  JsonLine putJson(String key, String json) {
+    if (json == null) {
+      return putNull(key);
+    }
+    node.putRawValue(key, new RawValue(json));
+    return this;
+  }
+
+  JsonLine putTexts(String key, List<String> texts) {
+    texts.forEach(node.putArray(key)::add);
+    return this;
+  }
+
+  JsonLine putNumbers(String key, double[] numbers) {
+    var array = node.putArray(key);
+    for (double number : numbers) {
+      array.add(number);
+    }
+    return this;
+  }
+
+  JsonLine putObjects(String key, List<JsonLine> objects) {
+    var array = node.putArray(key);
+    objects.forEach(object -> array.add(object.node));
+    return this;
+  }
+
+  @Override
+  public String toString() {
+    try {
+      return MAPPER.writeValueAsString(node);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}
