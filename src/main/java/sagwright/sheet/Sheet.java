@@ -31,7 +31,8 @@ public record Sheet(
     Readings readings,
     String startedAt,
     List<String> assumed,
-    String json) {
+    String json)
+    implements Document {
   public Sheet {
     assumed = List.copyOf(assumed);
   }

@@ -14,7 +14,7 @@ import sagwright.wood.SpeciesTable;
 class AnswerWriterTest {
   @Test
   void theAnswerHasTheContractsKeysInItsOrderOnOneLine() throws Exception {
-    Sheet sheet = new SheetReader(SpeciesTable.published()).read(SheetTexts.WHOLE);
+    Sheet sheet = new SheetReader(SpeciesTable.published()).read(DocumentTexts.WHOLE);
     StiffnessFit fit =
         new StiffnessFit(
             4.103408682270373,

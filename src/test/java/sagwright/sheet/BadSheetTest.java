@@ -21,7 +21,7 @@ class BadSheetTest {
   @ParameterizedTest(name = "{0} := {1}")
   @CsvFileSource(resources = "bad-sheets.csv", delimiter = '|', quoteCharacter = '\0')
   void theKeyOfTheFaultIsNamedInOneLine(String pointer, String value, String key) {
-    refuses(MutatedJson.of(SheetTexts.WHOLE, pointer, value), key);
+    refuses(MutatedJson.of(DocumentTexts.WHOLE, pointer, value), key);
   }
 
   @ParameterizedTest(name = "{0} := {1}")
@@ -39,7 +39,7 @@ class BadSheetTest {
         "/handRead | REMOVE | run"
       })
   void faultsOfAHandReadRunAreNamed(String pointer, String value, String key) {
-    refuses(MutatedJson.of(SheetTexts.LEAST, pointer, value), key);
+    refuses(MutatedJson.of(DocumentTexts.LEAST, pointer, value), key);
   }
 
   @ParameterizedTest(name = "{0} := {1}")
@@ -60,7 +60,7 @@ class BadSheetTest {
         "/instrument/gaugeSpringNPerMm | 0.1 | instrument.gaugeSpringNPerMm"
       })
   void faultsOfASpliceAreNamed(String pointer, String value, String key) {
-    refuses(MutatedJson.of(SheetTexts.SPLICED, pointer, value), key);
+    refuses(MutatedJson.of(DocumentTexts.SPLICED, pointer, value), key);
   }
 
   @Test
@@ -95,13 +95,13 @@ class BadSheetTest {
   void anEmptyDocumentAndOneWithMoreBehindAreRefused() {
     assertEquals("is empty", refuses("", ""));
     assertEquals("is empty", refuses(" \n\t", ""));
-    assertEquals("holds more than one JSON document", refuses(SheetTexts.WHOLE + "{}", ""));
-    assertEquals("holds more than one JSON document", refuses(SheetTexts.WHOLE + "1", ""));
+    assertEquals("holds more than one JSON document", refuses(DocumentTexts.WHOLE + "{}", ""));
+    assertEquals("holds more than one JSON document", refuses(DocumentTexts.WHOLE + "1", ""));
   }
 
   @Test
   void aDocumentThatIsCutOffSaysSoWhereverItIsCut() {
-    String whole = SheetTexts.WHOLE.strip();
+    String whole = DocumentTexts.WHOLE.strip();
     for (int end = 1; end < whole.length(); end++) {
       String cut = whole.substring(0, end);
       oneLine(assertThrows(BadDocumentException.class, () -> reader.read(cut), cut));
@@ -139,7 +139,7 @@ class BadSheetTest {
     Files.write(latin, with("near size", "gedämpft").getBytes(StandardCharsets.ISO_8859_1));
     refusesFile(latin, "is not UTF-8 text");
     Path utf16 = folder.resolve("utf16.json");
-    Files.write(utf16, SheetTexts.WHOLE.getBytes(StandardCharsets.UTF_16));
+    Files.write(utf16, DocumentTexts.WHOLE.getBytes(StandardCharsets.UTF_16));
     refusesFile(utf16, "is not UTF-8 text");
     Path empty = Files.createFile(folder.resolve("empty.json"));
     refusesFile(empty, "is empty");
@@ -151,8 +151,8 @@ class BadSheetTest {
   }
 
   private static String with(String found, String put) {
-    assertTrue(SheetTexts.WHOLE.contains(found), found);
-    return SheetTexts.WHOLE.replace(found, put);
+    assertTrue(DocumentTexts.WHOLE.contains(found), found);
+    return DocumentTexts.WHOLE.replace(found, put);
   }
 
   private void refusesFile(Path file, String problem) {

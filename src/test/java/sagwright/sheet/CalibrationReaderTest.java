@@ -12,7 +12,7 @@ import sagwright.bench.Calibration;
 class CalibrationReaderTest {
   @Test
   void aCalibrationArrivesAsWrittenAndReadsBackTheSame() throws Exception {
-    Calibration calibration = CalibrationReader.read(SheetTexts.CALIBRATION);
+    Calibration calibration = CalibrationReader.read(DocumentTexts.CALIBRATION);
     assertEquals(Instant.parse("2026-03-02T09:00:00Z"), calibration.made());
     assertEquals(365, calibration.validDays());
     assertEquals("KM", calibration.by());
@@ -53,19 +53,19 @@ class CalibrationReaderTest {
         "/newtonPerCount | 1 | newtonPerCount"
       })
   void theKeyOfTheFaultIsNamed(String pointer, String value, String key) {
-    String text = MutatedJson.of(SheetTexts.CALIBRATION, pointer, value);
+    String text = MutatedJson.of(DocumentTexts.CALIBRATION, pointer, value);
     assertEquals(key, refused(text).key());
   }
 
   @Test
   void eitherFactorMayBeNegative() throws Exception {
-    String text = MutatedJson.of(SheetTexts.CALIBRATION, "/load/newtonPerCount", "-2.5e-5");
+    String text = MutatedJson.of(DocumentTexts.CALIBRATION, "/load/newtonPerCount", "-2.5e-5");
     assertEquals(-2.5e-5, CalibrationReader.read(text).load().newtonPerCount());
   }
 
   @Test
   void aCalibrationInTheMakingLacksAPartAndRecordsNoRun() throws Exception {
-    String text = MutatedJson.of(SheetTexts.CALIBRATION, "/gauge", "REMOVE");
+    String text = MutatedJson.of(DocumentTexts.CALIBRATION, "/gauge", "REMOVE");
     Calibration half = CalibrationReader.read(text);
     assertEquals(half, CalibrationReader.read(CalibrationWriter.write(half)));
     BadDocumentException bad =

@@ -26,7 +26,7 @@ class SheetReaderTest {
 
   @Test
   void everyValueOfAWholeSheetArrivesAsWritten() throws Exception {
-    Sheet sheet = reader.read(SheetTexts.WHOLE);
+    Sheet sheet = reader.read(DocumentTexts.WHOLE);
     assertEquals("25-014", sheet.tag());
     assertEquals("near size", sheet.stage());
     assertEquals(0.3, sheet.bowMm());
@@ -54,7 +54,7 @@ class SheetReaderTest {
 
   @Test
   void whatIsLeftOutIsAssumedAndSaidInTheOrderOfTheContract() throws Exception {
-    Sheet sheet = reader.read(SheetTexts.LEAST);
+    Sheet sheet = reader.read(DocumentTexts.LEAST);
     assertNull(sheet.tag());
     assertNull(sheet.shaft().massG());
     assertEquals(1490, sheet.shaft().taper().lengthMm());
@@ -83,7 +83,7 @@ class SheetReaderTest {
   @CsvSource({"white ash, 10.9", "WHITE Ash, 10.9", "Sugar Maple, 12.0", "bog oak, 14"})
   void theRatioIsThatOfTheSpeciesWhereTheSheetGivesNone(String species, double ratio)
       throws Exception {
-    String text = MutatedJson.of(SheetTexts.WHOLE, "/shaft/species", '"' + species + '"');
+    String text = MutatedJson.of(DocumentTexts.WHOLE, "/shaft/species", '"' + species + '"');
     Sheet sheet = reader.read(MutatedJson.of(text, "/modulusToShearRatio", "REMOVE"));
     assertEquals(ratio, sheet.ratio().value());
     assertEquals(List.of("modulusToShearRatio"), sheet.assumed());
@@ -91,7 +91,7 @@ class SheetReaderTest {
 
   @Test
   void keysThatBeginWithXAreCarriedAlongAnywhere() throws Exception {
-    String text = SheetTexts.WHOLE;
+    String text = DocumentTexts.WHOLE;
     for (String at :
         new String[] {
           "/x-a", "/shaft/x-b", "/shaft/stations/0/x-c", "/setup/x-d", "/run/x-e", "/instrument/x-f"
@@ -105,7 +105,7 @@ class SheetReaderTest {
 
   @Test
   void theDocumentIsKeptOnOneLineWithItsNumbersAsWritten() throws Exception {
-    Sheet sheet = reader.read(SheetTexts.WHOLE.replace("near size", "near  \\\" size\\\\"));
+    Sheet sheet = reader.read(DocumentTexts.WHOLE.replace("near size", "near  \\\" size\\\\"));
     assertFalse(sheet.json().contains("\n"));
     assertEquals("near  \" size\\", sheet.stage());
     assertEquals("near  \" size\\", reader.read(sheet.json()).stage());
@@ -114,7 +114,7 @@ class SheetReaderTest {
 
   @Test
   void aBlankNotTestedYetNeedsNeitherRunNorSetUp() throws Exception {
-    String noRun = MutatedJson.of(SheetTexts.WHOLE, "/run", "REMOVE");
+    String noRun = MutatedJson.of(DocumentTexts.WHOLE, "/run", "REMOVE");
     assertFalse(reader.read(noRun).hasRun());
     String noSetUp = MutatedJson.of(noRun, "/setup", "REMOVE");
     Sheet sheet = reader.read(noSetUp).requireTag();
@@ -133,7 +133,7 @@ class SheetReaderTest {
     "a:b, false"
   })
   void aTagIsLettersDigitsAndFourSigns(String tag, boolean good) throws Exception {
-    Sheet sheet = reader.read(MutatedJson.of(SheetTexts.WHOLE, "/shaft/tag", '"' + tag + '"'));
+    Sheet sheet = reader.read(MutatedJson.of(DocumentTexts.WHOLE, "/shaft/tag", '"' + tag + '"'));
     if (good) {
       assertEquals(tag, sheet.requireTag().tag());
     } else {
@@ -143,13 +143,14 @@ class SheetReaderTest {
 
   @Test
   void aSheetWithoutTagMayNotEnterAWorkshop() throws Exception {
-    Sheet sheet = reader.read(SheetTexts.LEAST);
+    Sheet sheet = reader.read(DocumentTexts.LEAST);
     assertEquals("shaft.tag", assertThrows(BadDocumentException.class, sheet::requireTag).key());
   }
 
   @Test
   void aByteOrderMarkIsNoFault() throws Exception {
-    byte[] bytes = ("\uFEFF" + SheetTexts.LEAST).getBytes(java.nio.charset.StandardCharsets.UTF_8);
+    byte[] bytes =
+        ("\uFEFF" + DocumentTexts.LEAST).getBytes(java.nio.charset.StandardCharsets.UTF_8);
     assertEquals(1490, reader.read(DocumentText.of(bytes)).shaft().taper().lengthMm());
   }
 
@@ -157,6 +158,6 @@ class SheetReaderTest {
   void aSplicedShaftKeepsItsSplice() throws Exception {
     assertEquals(
         new sagwright.beam.Splice(1030, 4, 1120, 15500, 2),
-        reader.read(SheetTexts.SPLICED).shaft().splice());
+        reader.read(DocumentTexts.SPLICED).shaft().splice());
   }
 }

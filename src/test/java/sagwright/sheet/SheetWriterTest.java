@@ -15,18 +15,18 @@ class SheetWriterTest {
   private final SheetReader reader = new SheetReader(SpeciesTable.published());
 
   @ParameterizedTest
-  @ValueSource(strings = {SheetTexts.WHOLE, SheetTexts.LEAST})
+  @ValueSource(strings = {DocumentTexts.WHOLE, DocumentTexts.LEAST})
   void whatWasWrittenReadsBackTheSame(String text) throws Exception {
     roundTrip(reader.read(text));
   }
 
   @Test
   void aSplicedShaftAndABlankNotTestedReadBackTheSame() throws Exception {
-    roundTrip(reader.read(SheetTexts.SPLICED));
+    roundTrip(reader.read(DocumentTexts.SPLICED));
     roundTrip(
         reader.read(
             MutatedJson.of(
-                MutatedJson.of(SheetTexts.WHOLE, "/run", "REMOVE"), "/setup", "REMOVE")));
+                MutatedJson.of(DocumentTexts.WHOLE, "/run", "REMOVE"), "/setup", "REMOVE")));
   }
 
   @Test
@@ -43,7 +43,7 @@ class SheetWriterTest {
     loadN[7] = 2e-3; // Double.toString of Java 17 is longer than it need be here and below
     loadN[8] = 2.0E-3 * 1e-300;
     loadN[9] = -0.0;
-    Sheet sheet = reader.read(SheetTexts.WHOLE);
+    Sheet sheet = reader.read(DocumentTexts.WHOLE);
     Sheet long_ = with(sheet, new Samples(timeS, loadN, deflectionMm));
     Samples back = (Samples) reader.read(SheetWriter.write(long_)).readings();
     assertSameBits(timeS, back.timeS());

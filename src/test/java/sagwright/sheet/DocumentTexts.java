@@ -1,7 +1,7 @@
 package sagwright.sheet;
 
 /** Good documents that the tests start from; their figures are the contract's examples. */
-final class SheetTexts {
+final class DocumentTexts {
   static final String WHOLE =
       """
       {
@@ -54,5 +54,37 @@ final class SheetTexts {
         "frameComplianceMmPerN": 0.002, "frameComplianceUncertaintyMmPerN": 0 }
       """;
 
-  private SheetTexts() {}
+  static final String ORDER =
+      """
+      { "format": "sagwright-order/1",
+        "order": "R-0007", "species": "European ash", "promisedFor": "2026-06-30", "notes": "slim",
+        "finish": {
+          "lengthMm": 1473.0, "diameterUncertaintyMm": 0.05,
+          "taper": [ {"xMm": 0, "diameterMm": 9.5}, {"xMm": 1473, "diameterMm": 29.0} ],
+          "cutFromMm": 8.0,
+          "ferrule": { "lengthMm": 9.5, "boreMm": 8.0, "densityKgM3": 8500 },
+          "splice":  { "fromMm": 1030.0, "coreHalfAtButtMm": 4.0, "densityKgM3": 1120,
+                       "modulusMPa": 15500, "modulusUncertaintyPercent": 0 },
+          "weights": [ {"fromMm": 1400, "toMm": 1450, "diameterMm": 12, "densityKgM3": 11340} ],
+          "extras":  [ {"name": "joint", "xMm": 740, "massG": 38} ]
+        },
+        "ask": { "setup": { "supportAMm": 100, "supportBMm": 1100, "loadMm": 600, "gaugeMm": 600 },
+                 "stiffnessNPerMm": 2.25, "tolerancePercent": 5.0,
+                 "massG": 470, "massToleranceG": 15,
+                 "balanceFromButtMm": 450, "balanceToleranceMm": 15 },
+        "alsoAsked": [ { "setup": { "supportAMm": 700, "supportBMm": 1450, "loadMm": 1075,
+                                    "gaugeMm": 1075 },
+                         "stiffnessNPerMm": 21.5, "tolerancePercent": 8 } ] }
+      """;
+
+  static final String LEAST_ORDER =
+      """
+      { "format": "sagwright-order/1",
+        "finish": { "lengthMm": 1473,
+                    "taper": [{"xMm": 0, "diameterMm": 9.5}, {"xMm": 1473, "diameterMm": 29}] },
+        "ask": { "setup": { "supportAMm": 100, "supportBMm": 1100, "loadMm": 600, "gaugeMm": 600 },
+                 "stiffnessNPerMm": 2.25, "tolerancePercent": 5 } }
+      """;
+
+  private DocumentTexts() {}
 }
