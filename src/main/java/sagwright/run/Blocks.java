@@ -1,0 +1,107 @@
+package sagwright.run;
+
+/**
+ * A stretch of a run cut into short blocks of equally many samples, each spoken for by its medians,
+ * which a running median then smooths: what is left is the course of the run without its spikes.
+ */
+final class Blocks {
+  private static final int LONG_ENOUGH_ALONE = 9;
+  private static final int FEW = 32;
+
+  private final int first;
+  private final int size;
+  private final int last;
+  private final int count;
+  private final double[] loadN;
+  private final double[] deflectionMm;
+
+  private Blocks(double[] loadN, double[] deflectionMm, int first, int last, int most) {
+    this.first = first;
+    this.last = last;
+    int wanted = Math.max(1, (last - first + most - 1) / most);
+    size = wanted | 1; // an odd number of samples has a sample in its middle
+    count = Math.max(1, (last - first) / size);
+    this.loadN = courseOf(loadN);
+    this.deflectionMm = courseOf(deflectionMm);
+  }
+
+  /** Of samples {@code first … last}, the last excluded, in {@code most} blocks or fewer. */
+  static Blocks over(double[] loadN, double[] deflectionMm, int first, int last, int most) {
+    return new Blocks(loadN, deflectionMm, first, last, most);
+  }
+
+  int count() {
+    return count;
+  }
+
+  int size() {
+    return size;
+  }
+
+  int start(int block) {
+    return first + block * size;
+  }
+
+  int end(int block) {
+    return block == count - 1 ? last : first + (block + 1) * size;
+  }
+
+  /** Smoothed load of a block in N. */
+  double loadN(int block) {
+    return loadN[block];
+  }
+
+  /** Smoothed deflection of a block in mm. */
+  double deflectionMm(int block) {
+    return deflectionMm[block];
+  }
+
+  /** The course of any quantity that has a value for each sample: medians, smoothed. */
+  double[] courseOf(double[] values) {
+    double[] medians = new double[count];
+    if (size == 1) {
+      System.arraycopy(values, first, medians, 0, count);
+    } else {
+      double[] scratch = new double[2 * size];
+      for (int b = 0; b < count; b++) {
+        int length = end(b) - start(b);
+        System.arraycopy(values, start(b), scratch, 0, length);
+        medians[b] = Medians.of(scratch, 0, length);
+      }
+    }
+    int reach = size >= LONG_ENOUGH_ALONE ? 1 : count < FEW ? 1 : 2;
+    double[] smooth = new double[count];
+    Medians.running(medians, count, reach, smooth);
+    return smooth;
+  }
+
+  /**
+   * The greatest value of the samples that do not stand out of the course by more than {@code
+   * noise} and what the course itself moves nearby.
+   */
+  double greatestKept(double[] values, double[] course, double noise) {
+    double greatest = Double.NEGATIVE_INFINITY;
+    for (int b = 0; b < count; b++) {
+      double near = course[b];
+      double moves = 0;
+      for (int c = Math.max(0, b - 2); c <= Math.min(count - 1, b + 2); c++) {
+        moves = Math.max(moves, Math.abs(course[c] - near));
+      }
+      double bound = near + moves + noise;
+      for (int i = start(b); i < end(b); i++) {
+        if (values[i] > greatest && values[i] <= bound) {
+          greatest = values[i];
+        }
+      }
+    }
+    return greatest;
+  }
+
+  double greatestLoadKept(double[] loads, double noiseN) {
+    return greatestKept(loads, loadN, noiseN);
+  }
+
+  double greatestDeflectionKept(double[] deflections, double noiseMm) {
+    return greatestKept(deflections, deflectionMm, noiseMm);
+  }
+}

@@ -1,0 +1,275 @@
+package sagwright.run;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Finds the stretch of a loading branch to fit: the one with the most certain slope among those
+ * that agree with their own parts.
+ *
+ * <p>A stretch is straight when its slope and those of its parts (without its lowest or highest
+ * eighth, quarter, half) differ by no more than chance lets two estimates differ of which one uses
+ * a part of the other's samples, var(part) − var(whole) (J. A. Hausman, Econometrica 46 (1978)
+ * 1251). Taking the most certain one that passes is O. V. Lepski's rule (Theory of Probability and
+ * its Applications 35 (1990) 454). A seating toe is cut off that way at the lower end. A branch
+ * that is steeper farther down yields: there the lower stretch is taken. The widest stretch, 20 to
+ * 95 % of the greatest load, is common practice, no source.
+ */
+final class StraightPartSearch {
+  private static final double WIDEST_FROM = 0.20;
+  private static final double WIDEST_TO = 0.95;
+  private static final double LEAST_WIDTH = 0.25;
+  private static final double STEP = 0.05;
+  private static final int LEAST_SAMPLES = 4;
+  private static final double[] PARTS = {0.125, 0.25, 0.5};
+
+  /** Standard deviations that chance may hold between a stretch and its parts. */
+  private static final double CHANCE = 2.3;
+
+  /** Differences of slope below this share matter to nobody. */
+  private static final double IMMATERIAL = 0.0007;
+
+  /** A difference of slope that a reader should hear of. */
+  private static final double WORTH_SAYING = 0.01;
+
+  /** Share of the slope's variance that the squared bias of a toe's tail may have unheeded. */
+  private static final double FREE_OF_TOE = 0.1;
+
+  private static final double TOE_MAY_REACH = 0.5;
+  private static final double TOP_MAY_BEND_FROM = 0.85;
+  private static final double LEAST_CORRELATION_SQUARED = 0.7;
+
+  private final LoadingBranch branch;
+  private final BranchSums sums;
+  private final ReadingUncertainty uncertainty;
+  private final double statedN2;
+  private final double varianceN2;
+  private final ToeTail toe;
+
+  /** A stretch with its slope (N/mm), the slope's variance, and where it lies in the load. */
+  private record Stretch(
+      int from,
+      int to,
+      double low,
+      double high,
+      double slope,
+      double variance,
+      double bias,
+      double clarity) {
+    /** What the slope may be off, squared: by chance and by the tail of the toe. */
+    double cost() {
+      return variance + bias * bias;
+    }
+
+    double middle() {
+      return (low + high) / 2;
+    }
+  }
+
+  StraightPartSearch(LoadingBranch branch, ReadingUncertainty uncertainty) {
+    this.branch = branch;
+    sums = branch.sums();
+    this.uncertainty = uncertainty;
+    double stated = Math.hypot(uncertainty.loadN(), branch.roughSlope() * uncertainty.gaugeMm());
+    statedN2 = stated * stated;
+    varianceN2 = Math.max(branch.varianceN2(), statedN2);
+    toe = new ToeTail(branch, varianceN2);
+  }
+
+  StraightPart find() throws PoorRunException {
+    Stretch widest = stretch(WIDEST_FROM, WIDEST_TO);
+    if (widest == null || sums.samples(widest.from, widest.to) == LEAST_SAMPLES) {
+      widest = stretch(WIDEST_FROM / 2, 1.01);
+    }
+    if (widest == null) {
+      throw new PoorRunException(
+          "too few samples: fewer than " + LEAST_SAMPLES + " clean ones on the loading branch");
+    }
+    if (isStraight(widest) && widest.bias * widest.bias < FREE_OF_TOE * widest.variance) {
+      return new StraightPart(widest.from, widest.to, false, 0);
+    }
+    List<Stretch> all = stretches();
+    List<Stretch> straight = all.stream().filter(this::isStraight).toList();
+    if (straight.isEmpty()) {
+      return surest(all.isEmpty() ? List.of(widest) : all);
+    }
+    Stretch best = mostCertain(straight);
+    Sides sides = sidesOf(best);
+    if (sides.topBends || sides.stiffBelow) {
+      return surest(straight);
+    }
+    if (sides.softBelow && best.low > TOE_MAY_REACH + STEP / 2) {
+      return new StraightPart(best.from, best.to, true, halvesDiffer(best));
+    }
+    return new StraightPart(best.from, best.to, false, 0);
+  }
+
+  /** What lies outside a straight stretch. */
+  private record Sides(boolean topBends, boolean stiffBelow, boolean softBelow) {}
+
+  private Sides sidesOf(Stretch best) {
+    Stretch upward = stretch(best.low, WIDEST_TO);
+    Stretch downward = stretch(WIDEST_FROM, best.high);
+    boolean topBends = !isStraight(upward) && matters(best, upward.slope - best.slope) != 0;
+    int below = isStraight(downward) ? 0 : matters(best, downward.slope - best.slope);
+    return new Sides(topBends, below > 0, below < 0);
+  }
+
+  /** The sign of a difference of slope that is worth saying, else 0. */
+  private static int matters(Stretch stretch, double difference) {
+    return Math.abs(difference) < WORTH_SAYING / 2 * stretch.slope
+        ? 0
+        : (int) Math.signum(difference);
+  }
+
+  private List<Stretch> stretches() {
+    List<Stretch> all = new ArrayList<>();
+    for (double low = WIDEST_FROM; low + LEAST_WIDTH < WIDEST_TO + STEP / 2; low += STEP / 2) {
+      for (double high = WIDEST_TO; high - low > LEAST_WIDTH - STEP / 2; high -= STEP) {
+        Stretch stretch = stretch(low, high);
+        if (stretch != null && stretch.clarity >= LEAST_CORRELATION_SQUARED && stretch.slope > 0) {
+          all.add(stretch);
+        }
+      }
+    }
+    return all;
+  }
+
+  private static Stretch mostCertain(List<Stretch> stretches) {
+    Stretch best = stretches.get(0);
+    for (Stretch s : stretches) {
+      best = s.cost() < best.cost() ? s : best;
+    }
+    return best;
+  }
+
+  /**
+   * Where the branch bends: the stretch whose slope is most surely that near the rest, chance and
+   * the bend's way from the rest to the stretch's middle both counted.
+   */
+  private StraightPart surest(List<Stretch> stretches) {
+    StraightPart best = null;
+    double least = Double.POSITIVE_INFINITY;
+    double along = bendAlongBranch();
+    for (Stretch s : stretches) {
+      double change = bendPerLoad(s, along) * s.middle();
+      double doubt = (s.variance + change * change / 3) / (s.slope * s.slope);
+      if (doubt < least) {
+        least = doubt;
+        best = new StraightPart(s.from, s.to, true, change);
+      }
+    }
+    return best;
+  }
+
+  /**
+   * How fast the slope changes about a stretch, in N/mm per greatest load: along the whole branch,
+   * between the stretch's halves, or between it and what lies above or below, whichever is the
+   * most.
+   */
+  private double bendPerLoad(Stretch s, double along) {
+    double fastest = Math.max(along, 2 * halvesDiffer(s) / (s.high - s.low));
+    Stretch above = stretch(s.high, WIDEST_TO);
+    if (above != null) {
+      fastest = Math.max(fastest, Math.abs(above.slope - s.slope) / (above.middle() - s.middle()));
+    }
+    Stretch below = stretch(WIDEST_FROM, s.low);
+    if (below != null) {
+      fastest = Math.max(fastest, Math.abs(below.slope - s.slope) / (s.middle() - below.middle()));
+    }
+    return fastest;
+  }
+
+  private double bendAlongBranch() {
+    Stretch widest = stretch(WIDEST_FROM, WIDEST_TO);
+    if (widest == null) {
+      return 0;
+    }
+    double curvature = sums.parabola(widest.from, widest.to).curvature();
+    return 2 * Math.abs(curvature) * branch.rangeN() / widest.slope;
+  }
+
+  /** By how much the slopes of a stretch's halves differ, in N/mm. */
+  private double halvesDiffer(Stretch s) {
+    int middle = split(s.from, s.to, 0.5);
+    if (sums.samples(s.from, middle) < 2 || sums.samples(middle, s.to) < 2) {
+      return 0;
+    }
+    return Math.abs(slope(sums.line(middle, s.to)) - slope(sums.line(s.from, middle)));
+  }
+
+  private boolean isStraight(Stretch whole) {
+    for (double share : PARTS) {
+      if (!agrees(whole, split(whole.from, whole.to, share), whole.to)
+          || !agrees(whole, whole.from, split(whole.from, whole.to, 1 - share))) {
+        return false;
+      }
+    }
+    return !curves(whole);
+  }
+
+  /** Whether a parabola through a stretch is better than the line by more than its own noise. */
+  private boolean curves(Stretch whole) {
+    int free = sums.samples(whole.from, whole.to) - 3;
+    if (free < 2) {
+      return false;
+    }
+    BranchSums.Parabola parabola = sums.parabola(whole.from, whole.to);
+    double width = (whole.high - whole.low) * branch.rangeN() / whole.slope;
+    double variance = Math.max(parabola.squares() / free, statedN2);
+    double bound = studentBound(free);
+    return Math.abs(parabola.curvature()) * width / 2 > IMMATERIAL * whole.slope
+        && parabola.gain() > bound * bound * variance;
+  }
+
+  /**
+   * The point of Student's t that {@link #CHANCE} is of the normal: Cornish and Fisher's expansion
+   * (Abramowitz and Stegun, 26.7.5), good to 10 % from 3 degrees of freedom.
+   */
+  private static double studentBound(int free) {
+    double z = CHANCE;
+    double z3 = z * z * z;
+    return z + (z3 + z) / (4.0 * free) + (5 * z3 * z * z + 16 * z3 + 3 * z) / (96.0 * free * free);
+  }
+
+  private boolean agrees(Stretch whole, int from, int to) {
+    int samples = sums.samples(from, to);
+    if (samples < 3 || samples == sums.samples(whole.from, whole.to)) {
+      return true;
+    }
+    LineSums part = sums.line(from, to);
+    double off = slope(part) - whole.slope;
+    double chance = Math.sqrt(Math.max(0, varianceN2 / part.sxx() - whole.variance));
+    return Math.abs(off) <= IMMATERIAL * whole.slope || Math.abs(off) <= CHANCE * chance;
+  }
+
+  /** The block at which a stretch has come this share of its own way. */
+  private int split(int from, int to, double share) {
+    double a = branch.progress(from);
+    double b = branch.progress(to - 1);
+    return Math.max(from, Math.min(to, branch.blockAt(a + share * (b - a))));
+  }
+
+  /** The stretch between two shares of the greatest load; null with too few samples in it. */
+  private Stretch stretch(double low, double high) {
+    int from = branch.blockAt(low);
+    int to = branch.blockAt(high);
+    if (sums.samples(from, to) < LEAST_SAMPLES) {
+      return null;
+    }
+    LineSums line = sums.line(from, to);
+    return new Stretch(
+        from,
+        to,
+        low,
+        Math.min(high, 1),
+        slope(line),
+        varianceN2 / line.sxx(),
+        toe.lowersSlope(from, to, branch.rangeN()),
+        line.correlationSquared());
+  }
+
+  private double slope(LineSums line) {
+    return YorkLine.ofEqualErrors(line, uncertainty.gaugeMm(), uncertainty.loadN()).slope();
+  }
+}
