@@ -1,0 +1,161 @@
+package sagwright.finish;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.EigenDecomposition;
+import sagwright.beam.FreeFreeFrequency;
+import sagwright.beam.FreeShaft;
+import sagwright.beam.Kink;
+import sagwright.beam.SetUp;
+import sagwright.beam.Splice;
+import sagwright.beam.SplicedFlexibility;
+import sagwright.beam.SplicedTaper;
+import sagwright.beam.WoodSection;
+import sagwright.modulus.ModulusAlong;
+import sagwright.uncertainty.Budget;
+import sagwright.uncertainty.Contribution;
+
+/**
+ * A finished shaft cut from a given place of a given blank. Round, so that the turn of a set-up
+ * plays no part.
+ */
+public final class FinishedShaft {
+  private final BlankWood blank;
+  private final FinishPlan plan;
+  private final double cutFromMm;
+  private final SplicedTaper wood;
+  private final DoubleUnaryOperator modulus;
+
+  /**
+   * @param plan without problems (FinishCheck)
+   */
+  public FinishedShaft(BlankWood blank, FinishPlan plan, double cutFromMm) {
+    this.blank = blank;
+    this.plan = plan;
+    this.cutFromMm = cutFromMm;
+    wood = new SplicedTaper(plan.taper(), plan.splice());
+    modulus = x -> blank.modulusMPa().at(x + cutFromMm);
+  }
+
+  /** The stiffness in N/mm at one set-up. */
+  public double stiffnessNPerMm(SetUp setUp) {
+    return 1 / flexibility(setUp).mmPerN(modulus, blank.modulusToShearRatio());
+  }
+
+  /** How much stiffer the splice makes the shaft at one set-up: 0.04 is 4 % stiffer. */
+  public double spliceEffect(SetUp setUp) {
+    FinishPlan unspliced =
+        new FinishPlan(
+            plan.taper(),
+            plan.diameterUncertaintyMm(),
+            plan.cutFromMm(),
+            plan.ferrule(),
+            null,
+            plan.weights(),
+            plan.extras());
+    double without = new FinishedShaft(blank, unspliced, cutFromMm).stiffnessNPerMm(setUp);
+    return stiffnessNPerMm(setUp) / without - 1;
+  }
+
+  /** The stiffness at one set-up with what its sources of error do to it. */
+  public AskedStiffness asked(SetUp setUp) {
+    double ratio = blank.modulusToShearRatio();
+    SplicedFlexibility flexibility = flexibility(setUp);
+    double stiffness = 1 / flexibility.mmPerN(modulus, ratio);
+    double byFlexibility = -stiffness * stiffness;
+    double[] byModulus = modulusErrors(flexibility);
+    List<Double> errors = new ArrayList<>();
+    double modulusVariance = 0;
+    for (double error : byModulus) {
+      errors.add(byFlexibility * error);
+      modulusVariance += errors.get(errors.size() - 1) * errors.get(errors.size() - 1);
+    }
+    double diameter =
+        byFlexibility * flexibility.byDiameter(modulus, ratio) * plan.diameterUncertaintyMm();
+    double splice =
+        byFlexibility * flexibility.bySpliceModulus(modulus) * spliceModulusUncertaintyMPa();
+    errors.add(diameter);
+    errors.add(splice);
+    Budget budget =
+        new Budget(
+            List.of(
+                new Contribution("modulus", Math.sqrt(modulusVariance)),
+                new Contribution("diameter", Math.abs(diameter)),
+                new Contribution("splice", Math.abs(splice))));
+    return new AskedStiffness(setUp, stiffness, errors, budget);
+  }
+
+  private double spliceModulusUncertaintyMPa() {
+    Splice splice = plan.splice();
+    return splice == null ? 0 : splice.modulusMPa() * splice.modulusUncertaintyPercent() / 100;
+  }
+
+  /**
+   * What each independent error of the modulus does to the deflection per load: its derivatives by
+   * the parameters times a square root of their covariance.
+   */
+  private double[] modulusErrors(SplicedFlexibility flexibility) {
+    ModulusAlong along = blank.modulusMPa();
+    int n = along.parameterCount();
+    double[] atPoints = flexibility.byCoreModulus(modulus, blank.modulusToShearRatio());
+    double[] xMm = flexibility.xMm();
+    double[] gradient = new double[n];
+    for (int i = 0; i < n; i++) {
+      for (int k = 0; k < xMm.length; k++) {
+        gradient[i] += atPoints[k] * along.shareOf(i, xMm[k] + cutFromMm);
+      }
+    }
+    EigenDecomposition root =
+        new EigenDecomposition(new Array2DRowRealMatrix(along.covarianceMPa2()));
+    double[] errors = new double[n];
+    for (int j = 0; j < n; j++) {
+      double uncertainty = Math.sqrt(Math.max(0, root.getRealEigenvalue(j)));
+      for (int i = 0; i < n; i++) {
+        errors[j] += gradient[i] * root.getV().getEntry(i, j) * uncertainty;
+      }
+    }
+    return errors;
+  }
+
+  private SplicedFlexibility flexibility(SetUp setUp) {
+    return SplicedFlexibility.of(wood, setUp, modulusBreaks());
+  }
+
+  private double[] modulusBreaks() {
+    return Arrays.stream(blank.modulusMPa().breaksMm()).map(x -> x - cutFromMm).toArray();
+  }
+
+  /** Mass and balance; null where the blank was not weighed. */
+  public MassAndBalance massAndBalance() {
+    Double density = blank.densityKgM3();
+    return density == null ? null : new FinishedMass(plan, density).total();
+  }
+
+  /**
+   * First bending frequency hung free at both ends, in Hz; null where the blank was not weighed.
+   */
+  public Double firstBendingHz() {
+    Double density = blank.densityKgM3();
+    if (density == null) {
+      return null;
+    }
+    FinishedMass mass = new FinishedMass(plan, density);
+    List<Kink> kinks = new ArrayList<>(mass.kinks());
+    for (double x : modulusBreaks()) {
+      kinks.add(Kink.plain(x));
+    }
+    return FreeFreeFrequency.hz(
+        new FreeShaft(
+            plan.lengthMm(), this::bendingStiffnessNMm2, mass::perMmG, kinks, mass.points()));
+  }
+
+  private double bendingStiffnessNMm2(double xMm) {
+    WoodSection section = wood.sectionAt(xMm, 0);
+    double splice =
+        plan.splice() == null ? 0 : plan.splice().modulusMPa() * section.spliceSecondMomentMm4();
+    return modulus.applyAsDouble(xMm) * section.coreSecondMomentMm4() + splice;
+  }
+}

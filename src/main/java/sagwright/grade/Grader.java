@@ -1,0 +1,69 @@
+package sagwright.grade;
+
+import java.util.ArrayList;
+import java.util.List;
+import sagwright.finish.AskedStiffness;
+import sagwright.finish.BlankWood;
+import sagwright.finish.Forecast;
+import sagwright.finish.ForecastRequest;
+import sagwright.finish.Forecaster;
+import sagwright.uncertainty.Warning;
+
+/** Holds blanks against orders: docs/contract.md, section 5. */
+public final class Grader {
+  private final Sureness sureness;
+
+  public Grader(Sureness sureness) {
+    this.sureness = sureness;
+  }
+
+  /** What is to be forecast of a blank for an order without problems (OrderCheck). */
+  public static ForecastRequest request(BlankWood blank, Order order) {
+    return new ForecastRequest(
+        blank,
+        order.finish(),
+        order.asks().stream().map(Ask::setUp).toList(),
+        order.ask().stiffnessNPerMm());
+  }
+
+  /** Forecasts and grades a blank for an order without problems (OrderCheck). */
+  public GradedForecast grade(BlankWood blank, Order order) {
+    return grade(order, Forecaster.forecast(request(blank, order)));
+  }
+
+  /** Grades a forecast that was made on this order's {@link #request}. */
+  public GradedForecast grade(Order order, Forecast forecast) {
+    List<Ask> asks = order.asks();
+    List<AskedStiffness> stiffnesses = forecast.stiffnesses();
+    List<AskGrade> grades = new ArrayList<>();
+    for (int i = 0; i < asks.size(); i++) {
+      grades.add(AskGrade.of(asks.get(i), stiffnesses.get(i).estimate(), sureness));
+    }
+    double all =
+        grades.size() == 1
+            ? grades.get(0).chanceWithinTolerance()
+            : JointChance.ofAll(asks, stiffnesses);
+    return new GradedForecast(
+        order,
+        forecast,
+        grades.get(0),
+        grades.subList(1, grades.size()),
+        all,
+        warnings(order.ask(), forecast));
+  }
+
+  private static List<Warning> warnings(Ask ask, Forecast forecast) {
+    List<Warning> warnings = new ArrayList<>(forecast.warnings());
+    Aim mass = ask.massG();
+    if (mass != null && forecast.massG() != null && mass.isMissedBy(forecast.massG())) {
+      warnings.add(new GradeWarning.MassOutside(forecast.massG(), mass));
+    }
+    Aim balance = ask.balanceFromButtMm();
+    if (balance != null
+        && forecast.balanceFromButtMm() != null
+        && balance.isMissedBy(forecast.balanceFromButtMm())) {
+      warnings.add(new GradeWarning.BalanceOutside(forecast.balanceFromButtMm(), balance));
+    }
+    return warnings;
+  }
+}
