@@ -7,10 +7,16 @@ import com.tngtech.archunit.core.domain.Dependency;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -100,5 +106,20 @@ class HousePlanTest {
             .sorted()
             .toList();
     assertEquals(List.of(), wrong);
+  }
+
+  @Test
+  void developersReadTheSameTable() throws IOException {
+    String physics = "uncertainty beam wood run modulus survey finish";
+    Map<String, Set<String>> shown = new LinkedHashMap<>();
+    Pattern row = Pattern.compile("\\| `([a-z.]+)` \\| [^|]+ \\| ([^|]+) \\|.*");
+    for (String line : Files.readAllLines(Path.of("DEVELOPERS.md"))) {
+      Matcher matcher = row.matcher(line);
+      if (matcher.matches()) {
+        String uses = matcher.group(2).trim().replace("*physics*", physics);
+        shown.put(matcher.group(1), uses.equals("–") ? Set.of() : Set.of(uses.split(" ")));
+      }
+    }
+    assertEquals(HousePlan.rooms(), shown);
   }
 }

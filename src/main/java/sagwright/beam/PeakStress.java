@@ -45,8 +45,7 @@ public record PeakStress(double mpaPerN, double xMm) {
                   new MaxEval(200),
                   GoalType.MAXIMIZE,
                   new UnivariateObjectiveFunction(stress::at),
-                  new SearchInterval(
-                      Math.max(from, bestX - step), Math.min(to, bestX + step), bestX));
+                  new SearchInterval(Math.max(from, bestX - step), Math.min(to, bestX + step)));
       if (peak.getValue() > bestHere) {
         bestHere = peak.getValue();
         bestX = peak.getPoint();

@@ -1,7 +1,9 @@
 package sagwright.sheet;
 
 import java.util.List;
+import sagwright.grade.GradedForecast;
 import sagwright.modulus.Evaluation;
+import sagwright.modulus.MonteCarlo;
 import sagwright.uncertainty.Warning;
 
 /** Answers as one JSON object on one line, keys as docs/contract.md has them. */
@@ -11,6 +13,31 @@ public final class AnswerWriter {
   /** What a sheet's run has shown: docs/contract.md, section 4. */
   public static String evaluation(Sheet sheet, Evaluation evaluation) {
     return evaluationLine(sheet, evaluation).toString();
+  }
+
+  /** The same with the Monte Carlo second opinion. */
+  public static String evaluation(Sheet sheet, Evaluation evaluation, MonteCarlo second) {
+    return evaluationLine(sheet, evaluation)
+        .put(
+            "monteCarlo",
+            new JsonLine()
+                .put("draws", second.draws())
+                .put("modulusMPa", second.modulusMPa())
+                .put("modulusStdUncertaintyMPa", second.modulusStdUncertaintyMPa())
+                .put("low95MPa", second.low95MPa())
+                .put("high95MPa", second.high95MPa()))
+        .toString();
+  }
+
+  /**
+   * What a blank will be when it is finished, and how it suits the order: docs/contract.md, section
+   * 5.
+   *
+   * @param ofBlank warnings of the blank's own evaluation
+   */
+  public static String forecast(
+      String tag, GradedForecast graded, List<String> assumed, List<Warning> ofBlank) {
+    return ForecastAnswer.line(tag, graded, assumed, ofBlank).toString();
   }
 
   /** What stands in the place of an answer that could not be given. */
@@ -47,7 +74,7 @@ public final class AnswerWriter {
         .putTexts("warnings", words(evaluation.warnings()));
   }
 
-  private static List<String> words(List<Warning> warnings) {
+  static List<String> words(List<Warning> warnings) {
     return warnings.stream().map(Warning::inWords).toList();
   }
 }

@@ -1,0 +1,49 @@
+package sagwright.command;
+
+import picocli.CommandLine;
+import sagwright.wood.SpeciesTable;
+
+/** All commands of the program. An error is one line on standard error, never a stack trace. */
+public final class Commands {
+  private final CommandLine line;
+
+  /**
+   * @param console where to read and print
+   */
+  public Commands(Console console) {
+    SpeciesTable species = SpeciesTable.published();
+    line =
+        new CommandLine(new SagwrightCommand())
+            .addSubcommand(new EvaluateCommand(console, species))
+            .addSubcommand(new ForecastCommand(console, species))
+            .setOut(console.out())
+            .setErr(console.err())
+            .setCaseInsensitiveEnumValuesAllowed(true)
+            .setExecutionExceptionHandler(
+                (failure, where, parsed) -> {
+                  if (failure instanceof CommandFailure) {
+                    console.complain(failure.getMessage());
+                    return ((CommandFailure) failure).exitCode();
+                  }
+                  System.getLogger(Commands.class.getName())
+                      .log(System.Logger.Level.DEBUG, "unexpected", failure);
+                  console.complain(
+                      where.getCommandName() + ": something unexpected went wrong: " + failure);
+                  return ExitCode.BAD_INPUT;
+                })
+            .setParameterExceptionHandler(
+                (mistake, args) -> {
+                  console.complain(
+                      mistake.getCommandLine().getCommandName() + ": " + mistake.getMessage());
+                  return ExitCode.BAD_INPUT;
+                });
+  }
+
+  /** Runs one command and gives its exit code. */
+  public int run(String... args) {
+    int exitCode = line.execute(args);
+    line.getOut().flush();
+    line.getErr().flush();
+    return exitCode;
+  }
+}

@@ -1,0 +1,50 @@
+package sagwright.job;
+
+import sagwright.finish.BlankWood;
+import sagwright.grade.GradedForecast;
+import sagwright.grade.Grader;
+import sagwright.grade.Order;
+import sagwright.grade.Sureness;
+import sagwright.modulus.Evaluation;
+import sagwright.modulus.Evaluator;
+import sagwright.modulus.ModulusAlong;
+import sagwright.run.PoorRunException;
+import sagwright.sheet.Sheet;
+import sagwright.uncertainty.Estimate;
+import sagwright.wood.SpeciesTable;
+
+/** What a tested blank will be when it is finished to an order, and how it suits that order. */
+public final class ForecastShaft {
+  private final Evaluator evaluator;
+  private final Grader grader;
+
+  public ForecastShaft(SpeciesTable species, Sureness sureness) {
+    this.evaluator = new Evaluator(species);
+    this.grader = new Grader(sureness);
+  }
+
+  /**
+   * An answer with the evaluation that it rests on.
+   *
+   * @param evaluation of the blank's run
+   */
+  public record Answer(Sheet sheet, Evaluation evaluation, GradedForecast graded) {}
+
+  /**
+   * @param sheet with a run
+   * @throws PoorRunException where the run gives no modulus
+   */
+  public Answer of(Sheet sheet, Order order) throws PoorRunException {
+    Evaluation evaluation = evaluator.evaluate(sheet.bendTest());
+    Estimate modulusMPa =
+        new Estimate(evaluation.modulusMPa(), evaluation.modulusStdUncertaintyMPa());
+    BlankWood wood =
+        new BlankWood(
+            sheet.shaft().taper(),
+            sheet.shaft().massG(),
+            ModulusAlong.constant(modulusMPa),
+            sheet.ratio().value(),
+            sheet.shaft().splice() != null);
+    return new Answer(sheet, evaluation, grader.grade(wood, order));
+  }
+}

@@ -1,0 +1,20 @@
+package sagwright.modulus;
+
+/** The names of the sources in a modulus's budget (docs/contract.md, section 4). */
+public final class BudgetSource {
+  public static final String LINE = "line";
+  public static final String LOAD_SCALE = "loadScale";
+  public static final String GAUGE_SCALE = "gaugeScale";
+  public static final String DIAMETER = "diameter";
+  public static final String SUPPORT_A = "supportA";
+  public static final String SUPPORT_B = "supportB";
+  public static final String LOAD = "load";
+  public static final String GAUGE = "gauge";
+  public static final String FRAME = "frame";
+  public static final String RATIO = "ratio";
+
+  /** The modulus of a splice; only for a shaft that is spliced already. */
+  public static final String SPLICE = "splice";
+
+  private BudgetSource() {}
+}
