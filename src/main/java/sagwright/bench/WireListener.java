@@ -2,7 +2,7 @@ package sagwright.bench;
 
 /**
  * Is told what came over the wire, in the order in which it came: for each line first {@link #raw},
- * then what it was.
+ * then what it was. What a listener does not ask for passes it by.
  */
 public interface WireListener {
   /**
@@ -10,28 +10,28 @@ public interface WireListener {
    * itself. One call a line; a line of more than {@link WireReader#MOST_KEPT_TOGETHER} bytes comes
    * in pieces.
    */
-  void raw(byte[] bytes);
+  default void raw(byte[] bytes) {}
 
   /**
    * A good reading.
    *
    * @param micros the head's time, wraps undone: it never falls, across restarts too
    */
-  void reading(Reading reading, long micros);
+  default void reading(Reading reading, long micros) {}
 
   /** Before the reading that shows it: so many readings (one or more) did not come. */
-  void gap(int missing);
+  default void gap(int missing) {}
 
   /** Before the first reading after it: the head has started anew. */
-  void restarted();
+  default void restarted() {}
 
   /**
    * A line that is counted and shown, and not used.
    *
    * @param line what can be shown of it: other characters than ASCII's own as dots
    */
-  void refused(Refusal why, String line);
+  default void refused(Refusal why, String line) {}
 
   /** The head's answer to a command. */
-  void answered(HeadAnswer answer);
+  default void answered(HeadAnswer answer) {}
 }
