@@ -15,7 +15,7 @@ public final class CalibrationReader {
   public static final String FORMAT = "sagwright-calibration/1";
 
   /** How long a calibration holds where it does not say (common practice, no source: a year). */
-  private static final int ASSUMED_VALID_DAYS = 365;
+  static final int ASSUMED_VALID_DAYS = 365;
 
   private static final int GREATEST_VALID_DAYS = 36_500;
 
