@@ -27,7 +27,7 @@ final class HousePlan {
     put(rooms, "bench.serial", "bench");
     put(rooms, "bench.practice", "bench beam run");
     put(rooms, "check", "bench beam run modulus uncertainty");
-    put(rooms, "sheet", PHYSICS + " grade bench");
+    put(rooms, "sheet", PHYSICS + " grade bench check");
     put(rooms, "workshop", PHYSICS + " grade choose bench check sheet");
     put(rooms, "drawing", PHYSICS + " grade check quantity");
     put(rooms, "job", PHYSICS + " grade choose bench check sheet workshop");

@@ -1,5 +1,6 @@
 package sagwright.command;
 
+import java.time.Clock;
 import picocli.CommandLine;
 import sagwright.wood.SpeciesTable;
 
@@ -16,6 +17,8 @@ public final class Commands {
         new CommandLine(new SagwrightCommand())
             .addSubcommand(new EvaluateCommand(console, species))
             .addSubcommand(new ForecastCommand(console, species))
+            .addSubcommand(CalibrateCommand.line(console, species, Clock.systemUTC()))
+            .addSubcommand(new MoistureCommand(console))
             .setOut(console.out())
             .setErr(console.err())
             .setCaseInsensitiveEnumValuesAllowed(true)
