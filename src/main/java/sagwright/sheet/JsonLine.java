@@ -12,19 +12,56 @@ import java.util.List;
  * Builds one JSON object on one line, keys in the order in which they were put. Doubles are written
  * in the shortest form that reads back the same; one that is not finite is written as null.
  */
-final class JsonLine {
+public final class JsonLine {
   // Double.toString is not always the shortest before Java 19, Jackson's fast writer is
   private static final JsonMapper MAPPER =
       JsonMapper.builder().enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER).build();
 
-  private final ObjectNode node = MAPPER.createObjectNode();
+  private final ObjectNode node;
 
-  JsonLine put(String key, String text) {
+  public JsonLine() {
+    this(MAPPER.createObjectNode());
+  }
+
+  private JsonLine(ObjectNode node) {
+    this.node = node;
+  }
+
+  /** An object that was written before, to be read or to be added to. */
+  public static JsonLine parse(String json) {
+    try {
+      return new JsonLine((ObjectNode) MAPPER.readTree(json));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The number under a key; null where there is none. */
+  public Double number(String key) {
+    return node.path(key).isNumber() ? node.get(key).doubleValue() : null;
+  }
+
+  /** The text under a key; null where there is none. */
+  public String text(String key) {
+    return node.path(key).textValue();
+  }
+
+  JsonLine keep(String... keys) {
+    node.retain(keys);
+    return this;
+  }
+
+  JsonLine without(String... keys) {
+    node.remove(List.of(keys));
+    return this;
+  }
+
+  public JsonLine put(String key, String text) {
     node.put(key, text);
     return this;
   }
 
-  JsonLine put(String key, double value) {
+  public JsonLine put(String key, double value) {
     if (Double.isFinite(value)) {
       node.put(key, value);
     } else {
@@ -33,32 +70,32 @@ final class JsonLine {
     return this;
   }
 
-  JsonLine put(String key, Double value) {
+  public JsonLine put(String key, Double value) {
     return value == null ? putNull(key) : put(key, value.doubleValue());
   }
 
-  JsonLine put(String key, long value) {
+  public JsonLine put(String key, long value) {
     node.put(key, value);
     return this;
   }
 
-  JsonLine put(String key, boolean value) {
+  public JsonLine put(String key, boolean value) {
     node.put(key, value);
     return this;
   }
 
-  JsonLine putNull(String key) {
+  public JsonLine putNull(String key) {
     node.putNull(key);
     return this;
   }
 
-  JsonLine put(String key, JsonLine object) {
+  public JsonLine put(String key, JsonLine object) {
     node.set(key, object.node);
     return this;
   }
 
-  /** A document that is JSON already; null for none. */
-  JsonLine putJson(String key, String json) {
+  /** A document that is JSON already, as it stands; null for none. */
+  public JsonLine putJson(String key, String json) {
     if (json == null) {
       return putNull(key);
     }
@@ -66,12 +103,12 @@ final class JsonLine {
     return this;
   }
 
-  JsonLine putTexts(String key, List<String> texts) {
+  public JsonLine putTexts(String key, List<String> texts) {
     texts.forEach(node.putArray(key)::add);
     return this;
   }
 
-  JsonLine putNumbers(String key, double[] numbers) {
+  public JsonLine putNumbers(String key, double[] numbers) {
     var array = node.putArray(key);
     for (double number : numbers) {
       array.add(number);
@@ -79,7 +116,7 @@ final class JsonLine {
     return this;
   }
 
-  JsonLine putObjects(String key, List<JsonLine> objects) {
+  public JsonLine putObjects(String key, List<JsonLine> objects) {
     var array = node.putArray(key);
     objects.forEach(object -> array.add(object.node));
     return this;

@@ -1,6 +1,8 @@
 package sagwright.sheet;
 
+import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import sagwright.modulus.BenchSetUp;
 import sagwright.modulus.BendTest;
 import sagwright.modulus.Instrument;
@@ -59,6 +61,28 @@ public record Sheet(
     }
     Names.require("shaft.tag", tag);
     return this;
+  }
+
+  /** The shaft alone as a sheet of its own, on one line, keys that begin with x- included. */
+  public String shaftDocument() {
+    return JsonLine.parse(json).keep("format", "shaft").toString();
+  }
+
+  /** This sheet without its readings, as it stood before the run, on one line. */
+  public String documentWithoutReadings() {
+    return JsonLine.parse(json).without("run", "handRead").toString();
+  }
+
+  /**
+   * Whether both have the same shaft, whatever their tags; keys that begin with x- do not count.
+   */
+  public boolean hasSameShaftAs(Sheet other) {
+    return SheetWriter.writeShaft(this).equals(SheetWriter.writeShaft(other));
+  }
+
+  /** When the run started; a time without a zone is taken as UTC's. Empty where it is not said. */
+  public Optional<Instant> startedInstant() {
+    return startedAt == null ? Optional.empty() : Optional.of(Moments.instantOf(startedAt));
   }
 
   /** The problem to be worked out; only for a sheet that has a run. */

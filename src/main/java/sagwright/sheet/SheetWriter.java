@@ -55,9 +55,9 @@ public final class SheetWriter {
     return json.toString();
   }
 
-  /** The {@code shaft} object alone: equal shafts are written alike. */
-  public static String writeShaft(Sheet sheet) {
-    return shaftLine(sheet).toString();
+  /** The {@code shaft} object alone, without its tag: equal shafts are written alike. */
+  static String writeShaft(Sheet sheet) {
+    return shaftLine(sheet).without("tag").toString();
   }
 
   private static JsonLine shaftLine(Sheet sheet) {

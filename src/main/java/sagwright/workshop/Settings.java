@@ -1,0 +1,37 @@
+package sagwright.workshop;
+
+import java.util.Optional;
+
+/** What a workshop has set for itself, by name. */
+public final class Settings {
+  /** Whose hand is at work; they sign what is done. */
+  public static final String INITIALS = "initials";
+
+  /** The least chance at which a grade says "meets", 0 to 1. */
+  public static final String SURENESS = "sureness";
+
+  private final Database database;
+
+  Settings(Database database) {
+    this.database = database;
+  }
+
+  public Optional<String> get(String name) throws WorkshopException {
+    return database.read(
+        handle ->
+            handle
+                .select("select value from setting where name = ?", name)
+                .mapTo(String.class)
+                .findFirst());
+  }
+
+  public void set(String name, String value) throws WorkshopException {
+    database.write(
+        handle ->
+            handle.execute(
+                "insert into setting (name, value) values (?, ?)"
+                    + " on conflict (name) do update set value = excluded.value",
+                name,
+                value));
+  }
+}

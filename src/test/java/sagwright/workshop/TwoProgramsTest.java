@@ -1,0 +1,122 @@
+package sagwright.workshop;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.BufferedReader;
+import java.io.File;
+import java.io.InputStreamReader;
+import java.net.URL;
+import java.net.URLClassLoader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Programs that die in mid-run, and programs that work on one file at once. */
+class TwoProgramsTest {
+  @TempDir Path folder;
+
+  @ParameterizedTest
+  @ValueSource(ints = {1, 60, 400})
+  void aKilledProgramLosesNoMoreThanTheLastTenthOfASecond(int lines) throws Exception {
+    try (Workshop workshop = WorkshopFixture.create(folder)) {
+      Blank blank = workshop.blanks().enter(WorkshopFixture.sheet("25-014"));
+      Process program = start("run", workshop.file().toString());
+      List<String> given = new ArrayList<>();
+      long killedMs;
+      try (BufferedReader out = reader(program)) {
+        while (given.size() < lines) {
+          given.add(out.readLine());
+        }
+        assertEquals(0, workshop.cutOffRuns().count(), "it goes on");
+        killedMs = System.currentTimeMillis();
+        assertTrue(program.toHandle().destroyForcibly());
+        for (String line = out.readLine(); line != null; line = out.readLine()) {
+          given.add(line);
+        }
+      }
+      assertTrue(program.waitFor(30, TimeUnit.SECONDS));
+      CutOffRun cut = workshop.cutOffRuns().takeAll().get(0);
+      String wire = new String(cut.wire(), StandardCharsets.US_ASCII);
+      assertEquals(blank, cut.start().blank());
+      int kept = 0;
+      for (String line : given) {
+        String[] words = line.split(" ");
+        if (words.length == 2 && Long.parseLong(words[1]) <= killedMs - 100) {
+          assertTrue(wire.contains(words[0] + "\n"), words[0] + " of " + wire.length());
+          kept++;
+        }
+      }
+      assertTrue(lines < 200 || kept > 0);
+      cut.journal().close();
+    }
+  }
+
+  @Test
+  void twoProgramsEnterBlanksAtOnceAndNoneIsLost() throws Exception {
+    try (Workshop workshop = WorkshopFixture.create(folder)) {
+      List<Process> programs = new ArrayList<>();
+      for (String lot : List.of("A", "B")) {
+        programs.add(start("blanks", workshop.file().toString(), lot, "60"));
+      }
+      for (int i = 0; i < 60; i++) {
+        workshop.blanks().enter(WorkshopFixture.sheet("C-" + i));
+      }
+      for (Process program : programs) {
+        assertTrue(program.waitFor(60, TimeUnit.SECONDS));
+        assertEquals(0, program.exitValue());
+      }
+      assertEquals(180, workshop.blanks().all().size());
+    }
+  }
+
+  @Test
+  void twoProgramsThatMakeTheFileAtOnceMakeOne() throws Exception {
+    String file = folder.resolve("new.db").toString();
+    List<Process> programs = new ArrayList<>();
+    for (String lot : List.of("A", "B", "C")) {
+      programs.add(start("blanks", file, lot, "5"));
+    }
+    for (Process program : programs) {
+      assertTrue(program.waitFor(60, TimeUnit.SECONDS));
+      assertEquals(0, program.exitValue());
+    }
+    try (Workshop workshop = Workshop.open(Path.of(file), WorkshopFixture.keeper())) {
+      assertEquals(15, workshop.blanks().all().size());
+    }
+  }
+
+  private static Process start(String... args) throws Exception {
+    List<String> command = new ArrayList<>();
+    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.add("-XX:TieredStopAtLevel=1");
+    command.add("-cp");
+    command.add(classPath());
+    command.add(WritingProgram.class.getName());
+    command.addAll(List.of(args));
+    return new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT).start();
+  }
+
+  /** Of this program: where its class loader tells it, else what it was started with. */
+  private static String classPath() throws Exception {
+    if (TwoProgramsTest.class.getClassLoader() instanceof URLClassLoader loader) {
+      List<String> places = new ArrayList<>();
+      for (URL url : loader.getURLs()) {
+        places.add(Path.of(url.toURI()).toString());
+      }
+      return String.join(File.pathSeparator, places);
+    }
+    return System.getProperty("java.class.path");
+  }
+
+  private static BufferedReader reader(Process program) {
+    return new BufferedReader(
+        new InputStreamReader(program.getInputStream(), StandardCharsets.UTF_8));
+  }
+}

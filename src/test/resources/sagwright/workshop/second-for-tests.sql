@@ -1,0 +1,1 @@
+create view blank_shelf as select tag from blank_now;
