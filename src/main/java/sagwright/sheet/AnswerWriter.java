@@ -1,6 +1,7 @@
 package sagwright.sheet;
 
 import java.util.List;
+import java.util.stream.Stream;
 import sagwright.grade.GradedForecast;
 import sagwright.modulus.Evaluation;
 import sagwright.modulus.MonteCarlo;
@@ -12,12 +13,21 @@ public final class AnswerWriter {
 
   /** What a sheet's run has shown: docs/contract.md, section 4. */
   public static String evaluation(Sheet sheet, Evaluation evaluation) {
-    return evaluationLine(sheet, evaluation).toString();
+    return evaluationLine(sheet, evaluation, List.of()).toString();
+  }
+
+  /**
+   * The same for a run from a bench.
+   *
+   * @param ofBench what the bench found amiss while the run was recorded
+   */
+  public static String evaluation(Sheet sheet, Evaluation evaluation, List<Warning> ofBench) {
+    return evaluationLine(sheet, evaluation, ofBench).toString();
   }
 
   /** The same with the Monte Carlo second opinion. */
   public static String evaluation(Sheet sheet, Evaluation evaluation, MonteCarlo second) {
-    return evaluationLine(sheet, evaluation)
+    return evaluationLine(sheet, evaluation, List.of())
         .put(
             "monteCarlo",
             new JsonLine()
@@ -45,7 +55,8 @@ public final class AnswerWriter {
     return new JsonLine().put("file", file).put("error", why).toString();
   }
 
-  private static JsonLine evaluationLine(Sheet sheet, Evaluation evaluation) {
+  private static JsonLine evaluationLine(
+      Sheet sheet, Evaluation evaluation, List<Warning> ofBench) {
     return new JsonLine()
         .put("tag", sheet.tag())
         .put("stiffnessNPerMm", evaluation.fit().stiffnessNPerMm())
@@ -71,7 +82,9 @@ public final class AnswerWriter {
                             .put("contributionMPa", c.standardUncertainty()))
                 .toList())
         .putTexts("assumed", sheet.assumed())
-        .putTexts("warnings", words(evaluation.warnings()));
+        .putTexts(
+            "warnings",
+            words(Stream.concat(evaluation.warnings().stream(), ofBench.stream()).toList()));
   }
 
   static List<String> words(List<Warning> warnings) {

@@ -46,6 +46,11 @@ public final class JsonLine {
     return node.path(key).textValue();
   }
 
+  /** The object under a key, to be read or to be added to in its place. */
+  JsonLine object(String key) {
+    return new JsonLine((ObjectNode) node.get(key));
+  }
+
   JsonLine keep(String... keys) {
     node.retain(keys);
     return this;

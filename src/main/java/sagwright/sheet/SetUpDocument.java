@@ -1,5 +1,6 @@
 package sagwright.sheet;
 
+import java.util.List;
 import sagwright.beam.SetUp;
 import sagwright.modulus.BenchSetUp;
 
@@ -16,6 +17,11 @@ public record SetUpDocument(
     Double positionUncertaintyMm,
     Double frameComplianceMmPerN,
     Double frameComplianceUncertaintyMmPerN) {
+  /** The keys whose defaults are taken on a calibrated bench. */
+  List<String> assumed() {
+    return positionUncertaintyMm == null ? List.of("positionUncertaintyMm") : List.of();
+  }
+
   /** The set-up on a bench whose frame compliance is known apart from it. */
   public BenchSetUp onBench(double frameMmPerN, double frameUncertaintyMmPerN) {
     boolean own = frameComplianceMmPerN != null;

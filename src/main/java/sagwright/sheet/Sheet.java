@@ -9,6 +9,7 @@ import sagwright.modulus.Instrument;
 import sagwright.modulus.Shaft;
 import sagwright.modulus.ShearRatio;
 import sagwright.run.Readings;
+import sagwright.run.Samples;
 
 /**
  * A sheet as read: one shaft, and where it has them a set-up and a run.
@@ -61,6 +62,38 @@ public record Sheet(
     }
     Names.require("shaft.tag", tag);
     return this;
+  }
+
+  /**
+   * The same sheet with a recorded run.
+   *
+   * @param startedAt ISO 8601
+   */
+  public Sheet withRun(Samples run, String startedAt) {
+    JsonLine document = JsonLine.parse(json).without("run", "handRead");
+    document.put("run", SheetWriter.runLine(run, startedAt));
+    return new Sheet(
+        tag,
+        stage,
+        bowMm,
+        shaft,
+        setUp,
+        ratio,
+        instrument,
+        run,
+        startedAt,
+        assumed,
+        document.toString());
+  }
+
+  /** This sheet's text under another tag. */
+  public String jsonUnderTag(String other) {
+    if (other.equals(tag)) {
+      return json;
+    }
+    JsonLine document = JsonLine.parse(json);
+    document.object("shaft").put("tag", other);
+    return document.toString();
   }
 
   /** The shaft alone as a sheet of its own, on one line, keys that begin with x- included. */

@@ -36,15 +36,7 @@ public final class SheetWriter {
     json.put("modulusToShearRatioUncertainty", ratio.standardUncertainty());
     json.put("instrument", instrumentLine(sheet.instrument(), assumed));
     if (sheet.readings() instanceof Samples samples) {
-      JsonLine run = new JsonLine();
-      if (sheet.startedAt() != null) {
-        run.put("startedAt", sheet.startedAt());
-      }
-      json.put(
-          "run",
-          run.putNumbers("timeS", samples.timeS())
-              .putNumbers("loadN", samples.loadN())
-              .putNumbers("deflectionMm", samples.deflectionMm()));
+      json.put("run", runLine(samples, sheet.startedAt()));
     } else if (sheet.readings() instanceof HandReadings pairs) {
       json.put(
           "handRead",
@@ -58,6 +50,17 @@ public final class SheetWriter {
   /** The {@code shaft} object alone, without its tag: equal shafts are written alike. */
   static String writeShaft(Sheet sheet) {
     return shaftLine(sheet).without("tag").toString();
+  }
+
+  /**
+   * @param startedAt null where it is not known
+   */
+  static JsonLine runLine(Samples samples, String startedAt) {
+    JsonLine run = new JsonLine();
+    putText(run, "startedAt", startedAt);
+    return run.putNumbers("timeS", samples.timeS())
+        .putNumbers("loadN", samples.loadN())
+        .putNumbers("deflectionMm", samples.deflectionMm());
   }
 
   private static JsonLine shaftLine(Sheet sheet) {
@@ -97,7 +100,10 @@ public final class SheetWriter {
     return json;
   }
 
-  private static JsonLine setUpLine(BenchSetUp setUp, List<String> assumed) {
+  /**
+   * @param assumed keys that are left out
+   */
+  static JsonLine setUpLine(BenchSetUp setUp, List<String> assumed) {
     SetUp positions = setUp.positions();
     JsonLine json =
         new JsonLine()

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.mapper.RowMapper;
+import sagwright.bench.LoadLimits;
 
 /** Runs that were entered and neither closed nor are going on. */
 public final class CutOffRuns {
@@ -51,6 +52,9 @@ public final class CutOffRuns {
                   Instant.parse(row.getString("started_at")),
                   row.getString("document"),
                   row.getString("calibration"),
+                  row.getString("target_n") == null
+                      ? null
+                      : new LoadLimits(row.getDouble("target_n"), row.getDouble("safe_n")),
                   row.getString("number") == null
                       ? null
                       : new WorkshopOrder(

@@ -8,12 +8,13 @@ import java.util.Locale;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
+import sagwright.bench.LineJournal;
 
 /**
  * The bytes of one run on their way to disk. {@link #append} never waits: a thread of the journal's
  * own, "journal", writes what came and forces it to disk within a twentieth of a second.
  */
-public final class RunJournal implements AutoCloseable {
+public final class RunJournal implements LineJournal, AutoCloseable {
   /** Twice as often as the tenth of a second that may be lost at a power cut. */
   private static final Duration FORCE_WITHIN = Duration.ofMillis(50);
 
@@ -48,11 +49,7 @@ public final class RunJournal implements AutoCloseable {
     return runId;
   }
 
-  /**
-   * @param raw bytes as they came, in the order in which they came; the array is the journal's own
-   * @throws IOException where what was given earlier could not be kept, or the journal takes no
-   *     more
-   */
+  @Override
   public void append(byte[] raw) throws IOException {
     if (failure != null) {
       throw new IOException("the run could not be kept: " + inWords(failure), failure);

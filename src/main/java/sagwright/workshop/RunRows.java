@@ -18,8 +18,8 @@ final class RunRows {
     return handle
         .createUpdate(
             "insert into run (action_id, blank_id, started_at, started_ms, origin, document,"
-                + " calibration, order_id) values (:action, :blank, :startedAt, :startedMs,"
-                + " :origin, :document, :calibration, :order)")
+                + " calibration, target_n, safe_n, order_id) values (:action, :blank, :startedAt,"
+                + " :startedMs, :origin, :document, :calibration, :targetN, :safeN, :order)")
         .bind("action", row.actionId())
         .bind("blank", start.blank().id())
         .bind("startedAt", row.startedAt())
@@ -27,6 +27,8 @@ final class RunRows {
         .bind("origin", row.origin().stored())
         .bind("document", start.document())
         .bind("calibration", start.calibration())
+        .bind("targetN", start.limits() == null ? null : start.limits().targetN())
+        .bind("safeN", start.limits() == null ? null : start.limits().safeN())
         .bind("order", start.order() == null ? null : start.order().id())
         .executeAndReturnGeneratedKeys("id")
         .mapTo(Long.class)

@@ -95,7 +95,12 @@ public final class Runs {
     Instant now = keeper.clock().instant();
     RunStart start =
         new RunStart(
-            blank, sheet.startedInstant().orElse(now), sheet.documentWithoutReadings(), null, null);
+            blank,
+            sheet.startedInstant().orElse(now),
+            sheet.documentWithoutReadings(),
+            null,
+            null,
+            null);
     String shown = sheet.startedAt() == null ? now.toString() : sheet.startedAt();
     long runId = RunRows.insert(handle, start, new RunRows.RunRow(actionId, whole.origin(), shown));
     RunClosing closing =

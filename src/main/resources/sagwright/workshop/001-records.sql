@@ -80,7 +80,8 @@ create index order_end_by_order on order_end (order_id);
 
 -- A run is entered when it starts, before its first reading, and closed by a row of run_closing: a
 -- run without one was cut off, or goes on.
--- document: the sheet without its readings; calibration: the one in force, null where none was
+-- document: the sheet without its readings; calibration: the one in force, null where none was;
+-- target_n, safe_n: how far the test was to load
 create table run (
   id          integer primary key,
   action_id   integer not null references action,
@@ -90,6 +91,8 @@ create table run (
   origin      text    not null check (origin in ('bench', 'typed', 'imported')),
   document    text    not null check (json_valid(document)),
   calibration text    check (calibration is null or json_valid(calibration)),
+  target_n    real    check (target_n > 0 and target_n < 1e300),
+  safe_n      real    check (safe_n >= target_n and safe_n < 1e300),
   order_id    integer references cue_order
 ) strict;
 create index run_by_blank on run (blank_id);

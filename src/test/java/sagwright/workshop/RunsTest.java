@@ -19,6 +19,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import sagwright.bench.LineStatistics;
+import sagwright.bench.LoadLimits;
 import sagwright.run.Samples;
 import sagwright.sheet.Sheet;
 
@@ -118,6 +119,7 @@ class RunsTest {
             WorkshopFixture.START,
             WorkshopFixture.sheet("25-014").documentWithoutReadings(),
             "{\"format\":\"sagwright-calibration/1\"}",
+            new LoadLimits(19.5, 24.25),
             order);
     workshop.runs().start(start).close();
     CutOffRun cut = workshop.cutOffRuns().takeAll().get(0);

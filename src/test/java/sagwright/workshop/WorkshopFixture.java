@@ -81,7 +81,8 @@ final class WorkshopFixture {
   }
 
   static RunStart start(Blank blank) {
-    return new RunStart(blank, START, sheet(blank.tag()).documentWithoutReadings(), null, null);
+    return new RunStart(
+        blank, START, sheet(blank.tag()).documentWithoutReadings(), null, null, null);
   }
 
   static RunClosing closing(Blank blank) {
