@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -81,18 +82,7 @@ class CalibrateCommandTest {
             "calibrate", "load", "--points", LOAD, "--gravity", "9.812", "--into", into.toString());
     JsonNode gauge =
         answer("calibrate", "gauge", "--points", GAUGE, "--into", into.toString(), "--json");
-    JsonNode frame =
-        answer(
-            "calibrate",
-            "frame",
-            "--sheet",
-            BAR,
-            "--modulus",
-            "206000",
-            "--modulus-uncertainty",
-            "3000",
-            "--into",
-            into.toString());
+    JsonNode frame = bar("3000", "--into", into.toString());
     JsonNode made = JSON.readTree(into.toFile());
     assertEquals("sagwright-calibration/1", made.get("format").asText());
     assertTrue(Instant.parse(made.get("made").asText()).isBefore(Instant.now().plusSeconds(1)));
@@ -115,17 +105,7 @@ class CalibrateCommandTest {
   /** The example's run was drawn with a frame of 0.0021 mm/N. */
   @Test
   void frameFindsWhatTheExampleWasMadeWith() throws IOException {
-    JsonNode frame =
-        answer(
-            "calibrate",
-            "frame",
-            "--sheet",
-            BAR,
-            "--modulus",
-            "206000",
-            "--modulus-uncertainty",
-            "1000",
-            "--json");
+    JsonNode frame = bar("1000", "--json");
     double u = frame.get("frameComplianceStdUncertaintyMmPerN").asDouble();
     assertEquals(0.0021, frame.get("frameComplianceMmPerN").asDouble(), 2 * u);
     assertTrue(u < 0.00005, "u = " + u);
@@ -261,6 +241,14 @@ class CalibrateCommandTest {
     CommandRun frame =
         CommandRun.of("calibrate", "frame", "--sheet", BAR, "--modulus", "206000", "--table");
     assertTrue(frame.out().contains("µm per N"), frame.out());
+  }
+
+  /** The example bar as steel, its modulus uncertain by so many MPa. */
+  private JsonNode bar(String modulusUncertaintyMPa, String... more) throws IOException {
+    List<String> args = new ArrayList<>(List.of("calibrate", "frame", "--sheet", BAR));
+    args.addAll(List.of("--modulus", "206000", "--modulus-uncertainty", modulusUncertaintyMPa));
+    args.addAll(List.of(more));
+    return answer(args.toArray(String[]::new));
   }
 
   private JsonNode answer(String... args) throws IOException {
