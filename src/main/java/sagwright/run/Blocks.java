@@ -5,8 +5,8 @@ package sagwright.run;
  * which a running median then smooths: what is left is the course of the run without its spikes.
  */
 final class Blocks {
-  private static final int LONG_ENOUGH_ALONE = 9;
   private static final int FEW = 32;
+  private static final int MANY = 64;
 
   private final int first;
   private final int size;
@@ -69,32 +69,38 @@ final class Blocks {
         medians[b] = Medians.of(scratch, 0, length);
       }
     }
-    int reach = size >= LONG_ENOUGH_ALONE ? 1 : count < FEW ? 1 : 2;
+    int reach = count < FEW ? 1 : size > 1 || count < MANY ? 2 : 3;
     double[] smooth = new double[count];
     Medians.running(medians, count, reach, smooth);
     return smooth;
   }
 
   /**
-   * The greatest value of the samples that do not stand out of the course by more than {@code
-   * noise} and what the course itself moves nearby.
+   * The greatest value that does not stand alone: two of the four samples around it come as near to
+   * it as {@code noise} and the movement of the course nearby.
    */
-  double greatestKept(double[] values, double[] course, double noise) {
+  private double greatestKept(double[] values, double[] course, double noise) {
     double greatest = Double.NEGATIVE_INFINITY;
     for (int b = 0; b < count; b++) {
-      double near = course[b];
       double moves = 0;
       for (int c = Math.max(0, b - 2); c <= Math.min(count - 1, b + 2); c++) {
-        moves = Math.max(moves, Math.abs(course[c] - near));
+        moves = Math.max(moves, Math.abs(course[c] - course[b]));
       }
-      double bound = near + moves + noise;
       for (int i = start(b); i < end(b); i++) {
-        if (values[i] > greatest && values[i] <= bound) {
+        if (values[i] > greatest && hasCompany(values, i, noise + moves)) {
           greatest = values[i];
         }
       }
     }
     return greatest;
+  }
+
+  private boolean hasCompany(double[] values, int i, double reach) {
+    int near = 0;
+    for (int j = Math.max(first, i - 2); j <= Math.min(last - 1, i + 2); j++) {
+      near += j != i && values[j] >= values[i] - reach ? 1 : 0;
+    }
+    return near >= 2;
   }
 
   double greatestLoadKept(double[] loads, double noiseN) {

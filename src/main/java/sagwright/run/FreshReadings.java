@@ -83,20 +83,27 @@ final class FreshReadings {
     int afterRepeat = 0;
     int repeatsBefore = 0;
     int repeats = 0;
+    double travel = 0;
+    double low = values[0];
+    double high = values[0];
     for (int i = 1; i < n; i++) {
       double step = Math.abs(values[i] - values[i - 1]);
+      low = Math.min(low, values[i]);
+      high = Math.max(high, values[i]);
       if (step == 0) {
         repeats++;
         continue;
       }
       if (step > big) {
         jumps++;
+        travel += step;
         afterRepeat += repeats > 0 ? 1 : 0;
         repeatsBefore += repeats;
       }
       repeats = 0;
     }
-    if (jumps < LEAST_JUMPS || 2 * afterRepeat < jumps || big == 0) {
+    boolean movesByJumps = travel > (high - low) / 2;
+    if (jumps < LEAST_JUMPS || 2 * afterRepeat < jumps || !movesByJumps) {
       return null;
     }
     // longer rows of one value are a rest or a hold, where nothing moves and nothing is stale

@@ -52,7 +52,7 @@ final class HandReadFit {
               + " are needed");
     }
     setMisreadAside();
-    LineSums sums = LineSums.over(deflection, load, used);
+    LineSums sums = LineSums.over(deflection, load, used, 0, load.length);
     if (sums.sxx() == 0) {
       throw new PoorRunException("the gauge does not move while the load rises");
     }
@@ -109,7 +109,7 @@ final class HandReadFit {
       return;
     }
     // deflection on load: hung masses are the surer of the two, the dial is what is misread
-    LineSums sums = LineSums.over(load, deflection, used);
+    LineSums sums = LineSums.over(load, deflection, used, 0, load.length);
     double slope = sums.sxy() / sums.sxx();
     double squares = sums.syy() - slope * sums.sxy();
     double stated = Math.hypot(uncertainty.gaugeMm(), slope * uncertainty.loadN());
@@ -181,7 +181,7 @@ final class HandReadFit {
   private record Parabola(double curvature, double squares, double gain, double range) {}
 
   private Parabola parabola() {
-    LineSums sums = LineSums.over(load, deflection, used);
+    LineSums sums = LineSums.over(load, deflection, used, 0, load.length);
     double slope = sums.sxy() / sums.sxx();
     double third = 0;
     double low = Double.POSITIVE_INFINITY;

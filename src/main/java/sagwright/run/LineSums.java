@@ -1,19 +1,29 @@
 package sagwright.run;
 
+import java.util.Arrays;
+
 /**
  * What a straight line with equal errors needs of its points: how many, their means and their
  * centred sums of squares and products.
  */
 record LineSums(int n, double meanX, double meanY, double sxx, double sxy, double syy) {
 
+  /** Of all points. */
+  static LineSums over(double[] x, double[] y) {
+    boolean[] all = new boolean[x.length];
+    Arrays.fill(all, true);
+    return over(x, y, all, 0, x.length);
+  }
+
   /**
-   * Of the points {@code i} for which {@code counts[i]}; two passes, so that offsets cost nothing.
+   * Of the points {@code from … to}, the last excluded, that count; two passes, so that offsets
+   * cost nothing.
    */
-  static LineSums over(double[] x, double[] y, boolean[] counts) {
+  static LineSums over(double[] x, double[] y, boolean[] counts, int from, int to) {
     int n = 0;
     double sumX = 0;
     double sumY = 0;
-    for (int i = 0; i < x.length; i++) {
+    for (int i = from; i < to; i++) {
       if (counts[i]) {
         n++;
         sumX += x[i];
@@ -25,7 +35,7 @@ record LineSums(int n, double meanX, double meanY, double sxx, double sxy, doubl
     double sxx = 0;
     double sxy = 0;
     double syy = 0;
-    for (int i = 0; i < x.length; i++) {
+    for (int i = from; i < to; i++) {
       if (counts[i]) {
         double u = x[i] - meanX;
         double v = y[i] - meanY;

@@ -85,15 +85,6 @@ final class LoadCourse {
   /** The level the run begins with, or a lower one where it stays lower for a good while. */
   private double firstLevel() {
     double first = blocks.loadN(0);
-    if (blocks.count() >= 3) {
-      double a = blocks.loadN(1);
-      double b = blocks.loadN(2);
-      double middle = Math.max(Math.min(first, a), Math.min(Math.max(first, a), b));
-      double range = blocks.loadN(peak) - middle;
-      if (Math.abs(first - middle) > 0.25 * range) {
-        first = middle;
-      }
-    }
     double[] lower = new double[blocks.count()];
     int count = 0;
     double bound = first - REST_BAND * (blocks.loadN(peak) - first);

@@ -188,7 +188,7 @@ final class LoadingBranch {
       y[b - from] = blocks.loadN(b);
       counts[b - from] = !fallsBack[b];
     }
-    return LineSums.over(x, y, counts).correlationSquared();
+    return LineSums.over(x, y, counts, 0, to - from).correlationSquared();
   }
 
   /** First sample of a block. */

@@ -56,7 +56,9 @@ final class Medians {
 
   /**
    * Running median of {@code in[0 … n)} over 2·reach + 1 values, fewer (but as many on either side)
-   * near the ends, into {@code out}. A rising or falling stretch passes unchanged.
+   * near the ends, into {@code out}. A rising or falling stretch passes unchanged. The two ends
+   * follow Tukey's rule (Exploratory Data Analysis, 1977, chapter 7): the median of the end itself,
+   * of its smoothed neighbour, and of where the next two point.
    */
   static void running(double[] in, int n, int reach, double[] out) {
     double[] window = new double[2 * reach + 1];
@@ -66,6 +68,10 @@ final class Medians {
       System.arraycopy(in, i - h, window, 0, width);
       sort(window, 0, width);
       out[i] = window[h];
+    }
+    if (n >= 3) {
+      out[0] = middleOfThree(in[0], out[1], 3 * out[1] - 2 * out[2]);
+      out[n - 1] = middleOfThree(in[n - 1], out[n - 2], 3 * out[n - 2] - 2 * out[n - 3]);
     }
   }
 

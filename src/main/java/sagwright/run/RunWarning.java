@@ -106,6 +106,19 @@ public sealed interface RunWarning extends Warning {
     }
   }
 
+  /**
+   * The readings wander slowly, or one lags behind the other: many samples do not average it out.
+   */
+  record ScattersSlowly(double factor) implements RunWarning {
+    @Override
+    public String inWords() {
+      return "load and gauge drift apart slowly and back, which many samples do not average out:"
+          + " the line's uncertainty was taken "
+          + Figures.of(factor)
+          + " times as large";
+    }
+  }
+
   /** The load fell off while the deflection went on rising. */
   record Broke(double atLoadN) implements RunWarning {
     @Override

@@ -7,7 +7,6 @@ import sagwright.uncertainty.Warning;
 /** The line through the straight part of the loading branch of a run that came sample by sample. */
 final class SampledRunFit {
   private static final int LEAST_SAMPLES = 8;
-  private static final double WILD_SIGMAS = 5;
   private static final double MOST_WILD = 0.25;
   private static final double MANY_WILD = 0.08;
   private static final double LEAST_COURSE_CORRELATION_SQUARED = 0.9;
@@ -15,12 +14,19 @@ final class SampledRunFit {
   private static final double SCATTER_WORTH_SAYING = 3;
   private static final double STEEPER_WORTH_SAYING = 0.03;
 
+  /** What stands out of the course of a reading by more of its sigmas was not kept. */
+  private static final double KEPT_SIGMAS = 6;
+
   private final FreshReadings fresh;
   private final ReadingUncertainty uncertainty;
   private final double[] load;
   private final double[] deflection;
-  private final boolean[] used;
-  private int setAside;
+  private final LoadCourse course;
+  private final LoadingBranch branch;
+  private final StraightPart part;
+  private final WindowLine window;
+  private final YorkLine line;
+  private final List<Warning> warnings = new ArrayList<>();
 
   private SampledRunFit(Samples run, ReadingUncertainty uncertainty) throws PoorRunException {
     requireEnough(run.size());
@@ -29,125 +35,90 @@ final class SampledRunFit {
     load = fresh.loadN();
     deflection = fresh.deflectionMm();
     requireEnough(load.length);
-    used = new boolean[load.length];
+    course = LoadCourse.of(load, deflection, uncertainty);
+    branch = new LoadingBranch(load, deflection, course, uncertainty);
+    requireFewWild();
+    part = new StraightPartSearch(branch, uncertainty).find();
+    window = new WindowLine(load, deflection, branch, part, uncertainty);
+    line = window.line();
+    requireLine();
   }
 
   static StiffnessFit of(Samples run, ReadingUncertainty uncertainty) throws PoorRunException {
-    SampledRunFit fit = new SampledRunFit(run, uncertainty);
-    return fit.answer(new boolean[run.size()]);
+    return new SampledRunFit(run, uncertainty).answer(run.size());
   }
 
-  private static void requireEnough(int samples) throws PoorRunException {
-    if (samples < LEAST_SAMPLES) {
-      throw new PoorRunException(
-          "too few samples: " + samples + ", at least " + LEAST_SAMPLES + " are needed");
-    }
-  }
-
-  private StiffnessFit answer(boolean[] usedOfRun) throws PoorRunException {
-    LoadCourse course = LoadCourse.of(load, deflection, uncertainty);
-    LoadingBranch branch = new LoadingBranch(load, deflection, course, uncertainty);
-    if (branch.wildSamples() > MOST_WILD * branch.size()) {
-      throw new PoorRunException(
-          "load and gauge lie on no line: "
-              + branch.wildSamples()
-              + " of "
-              + branch.size()
-              + " samples of the loading branch are wild");
-    }
-    StraightPart part = new StraightPartSearch(branch, uncertainty).find();
-    YorkLine line = lineThrough(branch, part);
-    double lineUncertainty = Math.hypot(line.slopeUncertainty(), part.slopeChange() / Math.sqrt(3));
-    requireLine(branch, part, line);
-    double greatest = course.blocks().greatestLoadKept(load, 6 * course.noiseN()) - course.zeroN();
-    Hysteresis hysteresis = new Hysteresis(load, deflection, course, line.slope(), greatest);
-    Double gap = hysteresis.gapMm();
-    double greatestMm =
-        course
-                .blocks()
-                .greatestDeflectionKept(deflection, 6 * Noise.sigma(deflection, deflection.length))
-            - course.restDeflectionMm();
-
-    double from = Double.POSITIVE_INFINITY;
-    double to = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i < used.length; i++) {
-      if (used[i]) {
-        usedOfRun[fresh.sample(i)] = true;
-        from = Math.min(from, load[i]);
-        to = Math.max(to, load[i]);
-      }
-    }
-    double fromN = from - course.zeroN();
-    double toN = to - course.zeroN();
-    List<Warning> warnings = new ArrayList<>(fresh.warnings());
+  private StiffnessFit answer(int samples) {
+    double greatestN =
+        course.blocks().greatestLoadKept(load, KEPT_SIGMAS * course.noiseN()) - course.zeroN();
+    double fromN = window.leastLoadN() - course.zeroN();
+    double toN = window.greatestLoadN() - course.zeroN();
+    Hysteresis hysteresis = new Hysteresis(load, deflection, course, line.slope(), greatestN);
+    warnings.addAll(fresh.warnings());
     if (!course.hasRest()) {
       warnings.add(new RunWarning.NoRest());
     }
     if (part.bends()) {
-      warnings.add(
-          new RunWarning.BranchBends(
-              fromN, toN, greatest, 100 * part.slopeChange() / line.slope()));
+      double change = 100 * part.slopeChange() / line.slope();
+      warnings.add(new RunWarning.BranchBends(fromN, toN, greatestN, change));
     }
-    double steeper = steeperBelow(branch, line);
-    if (!part.bends() && steeper > STEEPER_WORTH_SAYING) {
-      warnings.add(new RunWarning.SteeperBelow(100 * steeper));
-    }
-    if (setAside > 2 && setAside > MANY_WILD * (setAside + line.points())) {
-      warnings.add(new RunWarning.ManyWild(setAside, setAside + line.points()));
-    }
-    if (line.scatterFactor() > SCATTER_WORTH_SAYING) {
-      warnings.add(new RunWarning.ScattersMore(line.scatterFactor()));
-    }
+    double uncertaintyNPerMm = lineUncertainty();
+    warnOfScatter();
     if (hysteresis.broke()) {
-      warnings.add(new RunWarning.Broke(greatest));
+      warnings.add(new RunWarning.Broke(greatestN));
     }
     return new StiffnessFit(
         line.slope(),
-        lineUncertainty,
+        uncertaintyNPerMm,
         line.intercept(),
         course.zeroN(),
         course.restDeflectionMm(),
         fromN,
         toN,
-        usedOfRun,
-        setAside,
-        gap == null ? null : Double.valueOf(100 * gap / greatestMm),
-        greatest,
+        usedOfRun(samples),
+        window.setAside(),
+        hysteresisPercent(hysteresis),
+        greatestN,
         warnings);
   }
 
-  /** York's line through the window's clean samples, once more without what lies wild of it. */
-  private YorkLine lineThrough(LoadingBranch branch, StraightPart part) {
-    for (int b = part.fromBlock(); b < part.toBlock(); b++) {
-      for (int i = branch.start(b); i < branch.start(b + 1); i++) {
-        used[i] = !branch.fallsBack(b) && branch.isClean(i);
-        setAside += branch.isClean(i) ? 0 : 1;
-      }
+  /**
+   * York's, or the same times √(S/(n−2)), the larger; n are the samples, or the means of stretches
+   * of them where the samples' scatter does not average out. A bend comes on top, taken as
+   * rectangular.
+   */
+  private double lineUncertainty() {
+    double own = line.slopeUncertainty();
+    SlowScatter slow = new SlowScatter(branch, part.fromBlock(), part.toBlock(), line.slope());
+    double variance = window.sampleVarianceN2();
+    if (part.bends()) {
+      return Math.hypot(
+          own * Math.sqrt(slow.inflation(variance)), part.slopeChange() / Math.sqrt(3));
     }
-    YorkLine line = york();
-    int from = branch.start(part.fromBlock());
-    int to = branch.start(part.toBlock());
-    double[] apart = new double[to - from];
-    int count = 0;
-    for (int i = from; i < to; i++) {
-      if (used[i]) {
-        apart[count++] = Math.abs(load[i] - line.intercept() - line.slope() * deflection[i]);
-      }
+    double factor = Math.sqrt(slow.inflationAboutLine(variance));
+    if (factor > 1) {
+      warnings.add(new RunWarning.ScattersSlowly(factor));
     }
-    double stated = Math.hypot(uncertainty.loadN(), line.slope() * uncertainty.gaugeMm());
-    double bound = WILD_SIGMAS * Math.max(stated, Noise.sigmaOfDeviations(apart, count));
-    int before = setAside;
-    for (int i = from; i < to; i++) {
-      if (used[i] && Math.abs(load[i] - line.intercept() - line.slope() * deflection[i]) > bound) {
-        used[i] = false;
-        setAside++;
-      }
+    return own * factor;
+  }
+
+  private void warnOfScatter() {
+    double steeper = steeperBelow();
+    if (!part.bends() && steeper > STEEPER_WORTH_SAYING) {
+      warnings.add(new RunWarning.SteeperBelow(100 * steeper));
     }
-    return setAside == before ? line : york();
+    int inWindow = window.setAside() + line.points();
+    if (window.setAside() > 2 && window.setAside() > MANY_WILD * inWindow) {
+      warnings.add(new RunWarning.ManyWild(window.setAside(), inWindow));
+    }
+    boolean stated = uncertainty.loadN() > 0 || uncertainty.gaugeMm() > 0;
+    if (stated && line.scatterFactor() > SCATTER_WORTH_SAYING) {
+      warnings.add(new RunWarning.ScattersMore(line.scatterFactor()));
+    }
   }
 
   /** By which share the branch is steeper from 10 to 40 % of the greatest load, EN 408's rows. */
-  private double steeperBelow(LoadingBranch branch, YorkLine line) {
+  private double steeperBelow() {
     int from = branch.blockAt(0.1);
     int to = branch.blockAt(0.4);
     if (branch.sums().samples(from, to) < 3) {
@@ -160,13 +131,44 @@ final class SampledRunFit {
     return more > below.slopeUncertainty() ? more / line.slope() : 0;
   }
 
-  private YorkLine york() {
-    return YorkLine.ofEqualErrors(
-        LineSums.over(deflection, load, used), uncertainty.gaugeMm(), uncertainty.loadN());
+  private Double hysteresisPercent(Hysteresis hysteresis) {
+    double noiseMm = Noise.sigma(deflection, deflection.length);
+    double greatestMm =
+        course.blocks().greatestDeflectionKept(deflection, KEPT_SIGMAS * noiseMm)
+            - course.restDeflectionMm();
+    Double gap = hysteresis.gapMm();
+    return gap == null ? null : Double.valueOf(100 * gap / greatestMm);
   }
 
-  private static void requireLine(LoadingBranch branch, StraightPart part, YorkLine line)
-      throws PoorRunException {
+  private boolean[] usedOfRun(int samples) {
+    boolean[] used = new boolean[samples];
+    for (int i = 0; i < load.length; i++) {
+      if (window.isUsed(i)) {
+        used[fresh.sample(i)] = true;
+      }
+    }
+    return used;
+  }
+
+  private static void requireEnough(int samples) throws PoorRunException {
+    if (samples < LEAST_SAMPLES) {
+      throw new PoorRunException(
+          "too few samples: " + samples + ", at least " + LEAST_SAMPLES + " are needed");
+    }
+  }
+
+  private void requireFewWild() throws PoorRunException {
+    if (branch.wildSamples() > MOST_WILD * branch.size()) {
+      throw new PoorRunException(
+          "load and gauge lie on no line: "
+              + branch.wildSamples()
+              + " of "
+              + branch.size()
+              + " samples of the loading branch are wild");
+    }
+  }
+
+  private void requireLine() throws PoorRunException {
     if (!(line.slope() > 0)) {
       throw new PoorRunException(
           "the deflection falls while the load rises: load and gauge show no stiffness");

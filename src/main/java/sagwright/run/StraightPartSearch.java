@@ -43,8 +43,9 @@ final class StraightPartSearch {
   private final BranchSums sums;
   private final ReadingUncertainty uncertainty;
   private final double statedN2;
-  private final double varianceN2;
-  private final ToeTail toe;
+  private double varianceN2;
+  private double slowInflation = 1;
+  private ToeTail toe;
 
   /** A stretch with its slope (N/mm), the slope's variance, and where it lies in the load. */
   private record Stretch(
@@ -88,6 +89,7 @@ final class StraightPartSearch {
     if (isStraight(widest) && widest.bias * widest.bias < FREE_OF_TOE * widest.variance) {
       return new StraightPart(widest.from, widest.to, false, 0);
     }
+    heedSlowScatter(widest);
     List<Stretch> all = stretches();
     List<Stretch> straight = all.stream().filter(this::isStraight).toList();
     if (straight.isEmpty()) {
@@ -102,6 +104,16 @@ final class StraightPartSearch {
       return new StraightPart(best.from, best.to, true, halvesDiffer(best));
     }
     return new StraightPart(best.from, best.to, false, 0);
+  }
+
+  /** Lets every judgement from here on count with scatter that does not average out. */
+  private void heedSlowScatter(Stretch widest) {
+    SlowScatter slow = new SlowScatter(branch, widest.from, widest.to, widest.slope);
+    slowInflation = slow.inflation(varianceN2);
+    if (slowInflation > 1) {
+      varianceN2 *= slowInflation;
+      toe = new ToeTail(branch, varianceN2);
+    }
   }
 
   /** What lies outside a straight stretch. */
@@ -216,7 +228,7 @@ final class StraightPartSearch {
     }
     BranchSums.Parabola parabola = sums.parabola(whole.from, whole.to);
     double width = (whole.high - whole.low) * branch.rangeN() / whole.slope;
-    double variance = Math.max(parabola.squares() / free, statedN2);
+    double variance = slowInflation * Math.max(parabola.squares() / free, statedN2);
     double bound = studentBound(free);
     return Math.abs(parabola.curvature()) * width / 2 > IMMATERIAL * whole.slope
         && parabola.gain() > bound * bound * variance;

@@ -29,10 +29,7 @@ public record YorkLine(
    * by York's iteration.
    */
   public static YorkLine through(double[] x, double[] y, double[] weightX, double[] weightY) {
-    int n = x.length;
-    boolean[] all = new boolean[n];
-    java.util.Arrays.fill(all, true);
-    LineSums sums = LineSums.over(x, y, all);
+    LineSums sums = LineSums.over(x, y);
     double slope = sums.sxy() / sums.sxx();
     for (int round = 0; round < MOST_ROUNDS; round++) {
       double before = slope;

@@ -43,6 +43,12 @@ final class SyntheticRun {
   /** Load over which the slope falls off: F/k·(1 + (F/peak)·share), as a yielding piece does. */
   double softening;
 
+  /** By how long the gauge's readings lag behind the load's. */
+  double gaugeLagS;
+
+  /** Standard deviation of a slow wander of the gauge that lasts about half a second. */
+  double slowNoiseMm;
+
   final SplittableRandom random;
 
   SyntheticRun(long seed) {
@@ -50,18 +56,22 @@ final class SyntheticRun {
   }
 
   Samples make() {
-    double[] load = path();
+    double[] path = path();
+    double[] load = path.clone();
     int n = load.length;
     double[] time = new double[n];
     double[] deflection = new double[n];
     double[] kelvin = new double[3];
     double held = 0;
+    double slow = 0;
+    double keeps = Math.exp(-2 / samplesPerS);
     double highest = 0;
     boolean back = false;
     int upTo = (int) ((restS + loadingS + plateaus + holdS) * samplesPerS);
     for (int i = 0; i < n; i++) {
       time[i] = Math.round(i / samplesPerS * 1e4) / 1e4;
-      double f = load[i];
+      double f = path[Math.max(0, i - (int) Math.round(gaugeLagS * samplesPerS))];
+      slow = keeps * slow + Math.sqrt(1 - keeps * keeps) * slowNoiseMm * gaussian();
       double creep = 0;
       for (int j = 0; j < kelvin.length; j++) {
         double tau = 3 * Math.pow(10, j);
@@ -78,10 +88,10 @@ final class SyntheticRun {
       double d =
           (f * bend + creep + loop) / stiffnessNPerMm + (f > 0 || slackMm > 0 ? slack : 0) + toe;
       if (i % gaugeEvery == 0 || i == 0) {
-        held = rounded(d + noiseMm * gaussian() + offsetMm, stepMm);
+        held = rounded(d + slow + noiseMm * gaussian() + offsetMm, stepMm);
       }
       deflection[i] = held;
-      load[i] = rounded(f + noiseN * gaussian() + offsetN + driftNPerS * time[i], stepN);
+      load[i] = rounded(path[i] + noiseN * gaussian() + offsetN + driftNPerS * time[i], stepN);
     }
     spike(load, deflection);
     return new Samples(time, load, deflection);

@@ -155,9 +155,7 @@ class YorkLineTest {
   }
 
   private static LineSums sums(double[] x, double[] y) {
-    boolean[] all = new boolean[x.length];
-    Arrays.fill(all, true);
-    return LineSums.over(x, y, all);
+    return LineSums.over(x, y);
   }
 
   private static double[] filled(int n, double value) {
