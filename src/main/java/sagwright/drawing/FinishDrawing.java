@@ -1,0 +1,221 @@
+package sagwright.drawing;
+
+import java.awt.BasicStroke;
+import java.awt.Graphics2D;
+import java.awt.Shape;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import sagwright.beam.Splice;
+import sagwright.beam.Taper;
+
+/**
+ * The long drawing of a shaft that lies still: a blank with its stations, a finished shaft, or the
+ * finished shaft inside its blank with the spare wood hatched; ferrule, splice, weights, balance.
+ */
+public final class FinishDrawing {
+  private static final double THICKER = 3;
+  private static final double RULER = 34;
+
+  /**
+   * What is drawn.
+   *
+   * @param blank null where only the finished shaft is known
+   * @param finished null for a blank alone
+   * @param least where the least wood is left, null where not known
+   */
+  public record Scene(Taper blank, FinishedShaft finished, LeastSpare least) {
+    double lengthMm() {
+      double blankEnd = blank == null ? 0 : blank.lengthMm();
+      double finishedEnd =
+          finished == null ? 0 : Math.max(0, finished.cutFromMm()) + finished.taper().lengthMm();
+      return Math.max(blankEnd, finishedEnd);
+    }
+  }
+
+  /**
+   * The least spare of a finished shaft; negative where it does not fit.
+   *
+   * @param atMm on the finished shaft
+   */
+  public record LeastSpare(double spareMm, double atMm) {}
+
+  private final Style style;
+
+  public FinishDrawing(Style style) {
+    this.style = style;
+  }
+
+  public void paint(Graphics2D g, Rectangle2D area, Scene scene) {
+    Style.smooth(g);
+    Palette p = style.palette();
+    double bed = area.getMaxY() - RULER;
+    LongScale scale = scale(area, scene, bed);
+    if (scene.blank() != null) {
+      ShaftOutline blank = ShaftOutline.straight(scene.blank(), scale, 0);
+      if (scene.finished() == null) {
+        blank.fill(g, p);
+      } else {
+        spare(g, blank.shape());
+      }
+      blank.outline(g, p);
+      blank.stations(g, p);
+    }
+    if (scene.finished() != null) {
+      finished(g, scene.finished(), scale);
+      if (scene.least() != null) {
+        least(g, area, scene, scale);
+      }
+    }
+    new Ruler(style, scale, scene.lengthMm()).paint(g, bed);
+    TextLine.of(
+            "drawn " + Figures.fixed(scale.thicker(), 1).replace(".0", "") + " times thicker",
+            style.lettering().regular(14),
+            p.secondInk())
+        .toRight(g, area.getMaxX(), area.getMinY() + 12);
+  }
+
+  private LongScale scale(Rectangle2D area, Scene scene, double bed) {
+    double thickest = 0;
+    for (int i = 0; i <= 20; i++) {
+      double x = scene.lengthMm() * i / 20;
+      if (scene.blank() != null && x <= scene.blank().lengthMm()) {
+        thickest = Math.max(thickest, scene.blank().depthAt(x));
+      }
+      if (scene.finished() != null && x <= scene.finished().taper().lengthMm()) {
+        thickest = Math.max(thickest, scene.finished().taper().depthAt(x));
+      }
+    }
+    double pxPerMm = area.getWidth() / scene.lengthMm();
+    double room = bed - area.getMinY() - 52;
+    double thicker = THICKER;
+    while (thicker > 1 && thickest * pxPerMm * thicker > room) {
+      thicker -= 0.5;
+    }
+    double axis = area.getMinY() + 32 + room / 2;
+    return new LongScale(area.getMinX(), axis, pxPerMm, thicker, 1);
+  }
+
+  private void spare(Graphics2D g, Shape blank) {
+    Palette p = style.palette();
+    g.setColor(p.plank());
+    g.fill(blank);
+    Shape clip = g.getClip();
+    g.clip(blank);
+    g.setColor(p.grain());
+    g.setStroke(new BasicStroke(0.8f));
+    Rectangle2D box = blank.getBounds2D();
+    double height = box.getHeight();
+    for (double x = box.getMinX() - height; x < box.getMaxX(); x += 6) {
+      g.draw(new Line2D.Double(x, box.getMaxY(), x + height, box.getMinY()));
+    }
+    g.setClip(clip);
+  }
+
+  private void finished(Graphics2D g, FinishedShaft shaft, LongScale onBlank) {
+    Palette p = style.palette();
+    LongScale scale =
+        new LongScale(
+            onBlank.px(shaft.cutFromMm()),
+            onBlank.axisPx(),
+            onBlank.pxPerMm(),
+            onBlank.thicker(),
+            1);
+    Taper taper = shaft.taper();
+    ShaftOutline outline = ShaftOutline.straight(taper, scale, 0);
+    outline.fill(g, p);
+    if (shaft.splice() != null) {
+      splice(g, taper, shaft.splice(), scale);
+    }
+    g.setStroke(Style.HAIR);
+    for (FinishedShaft.Weight weight : shaft.weights()) {
+      double half = scale.halfPx(weight.diameterMm());
+      Rectangle2D box =
+          new Rectangle2D.Double(
+              scale.px(weight.fromMm()),
+              scale.axisPx() - half,
+              (weight.toMm() - weight.fromMm()) * scale.pxPerMm(),
+              2 * half);
+      g.setColor(p.brass());
+      g.fill(box);
+      g.setColor(p.ink());
+      g.draw(box);
+    }
+    if (shaft.ferruleMm() > 0) {
+      ferrule(g, outline, shaft.ferruleMm(), scale);
+    }
+    outline.outline(g, p);
+    if (Double.isFinite(shaft.balanceFromButtMm())) {
+      balance(g, outline, taper.lengthMm() - shaft.balanceFromButtMm(), scale);
+    }
+  }
+
+  private void ferrule(Graphics2D g, ShaftOutline outline, double lengthMm, LongScale scale) {
+    Path2D ring = new Path2D.Double();
+    ring.moveTo(scale.px(0), outline.topPx(0));
+    ring.lineTo(scale.px(lengthMm), outline.topPx(lengthMm));
+    ring.lineTo(scale.px(lengthMm), outline.bottomPx(lengthMm));
+    ring.lineTo(scale.px(0), outline.bottomPx(0));
+    ring.closePath();
+    g.setColor(style.palette().brass());
+    g.fill(ring);
+  }
+
+  /** The splice wood above and below the core, as the round hides it less and less. */
+  private void splice(Graphics2D g, Taper taper, Splice splice, LongScale scale) {
+    double end = taper.lengthMm();
+    double radiusAtPoints = taper.depthAt(splice.fromMm()) / 2;
+    for (int side : new int[] {-1, 1}) {
+      Path2D wood = new Path2D.Double();
+      wood.moveTo(
+          scale.px(splice.fromMm()), scale.axisPx() + side * scale.halfPx(2 * radiusAtPoints));
+      for (int i = 1; i <= 12; i++) {
+        double x = splice.fromMm() + (end - splice.fromMm()) * i / 12;
+        wood.lineTo(scale.px(x), scale.axisPx() + side * scale.halfPx(taper.depthAt(x)));
+      }
+      wood.lineTo(
+          scale.px(end), scale.axisPx() + side * scale.halfPx(2 * splice.coreHalfAtButtMm()));
+      wood.closePath();
+      g.setColor(style.palette().ebony());
+      g.fill(wood);
+    }
+  }
+
+  private void balance(Graphics2D g, ShaftOutline outline, double xMm, LongScale scale) {
+    double x = scale.px(xMm);
+    double y = outline.bottomPx(xMm) + 3;
+    Path2D mark = new Path2D.Double();
+    mark.moveTo(x, y);
+    mark.lineTo(x + 8, y + 13);
+    mark.lineTo(x - 8, y + 13);
+    mark.closePath();
+    g.setColor(style.palette().ink());
+    g.fill(mark);
+  }
+
+  private void least(Graphics2D g, Rectangle2D area, Scene scene, LongScale scale) {
+    Palette p = style.palette();
+    FinishedShaft shaft = scene.finished();
+    double x = scale.px(shaft.cutFromMm() + scene.least().atMm());
+    double y = scale.axisPx() - scale.halfPx(shaft.taper().depthAt(scene.least().atMm()));
+    double textY = area.getMinY() + 12;
+    g.setColor(p.ink());
+    g.setStroke(Style.HAIR);
+    g.draw(new Line2D.Double(x, textY + 6, x, y - 5));
+    Ellipse2D ring = new Ellipse2D.Double(x - 5, y - 5, 10, 10);
+    g.setColor(p.paper());
+    g.fill(ring);
+    g.setColor(p.ink());
+    g.setStroke(Style.OUTLINE);
+    g.draw(ring);
+    double spare = scene.least().spareMm();
+    String words =
+        spare < 0
+            ? Figures.fixed(-spare, 2) + " mm short here"
+            : "least spare " + Figures.fixed(spare, 2) + " mm";
+    TextLine line = TextLine.of(words, style.lettering().semiBold(14), p.ink());
+    double from = Math.min(x - line.width(g) / 2, area.getMaxX() - 190 - line.width(g));
+    line.fromLeft(g, Math.max(area.getMinX(), from), textY);
+  }
+}

@@ -1,0 +1,156 @@
+package sagwright.drawing;
+
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.util.Optional;
+import sagwright.beam.SetUp;
+import sagwright.beam.Taper;
+
+/**
+ * Where everything of the bench's long drawing stands. Depends on the shaft, its set-up and the
+ * greatest bend, not on the moment: nothing moves while a test runs but what is bent.
+ */
+record LongLayout(
+    LongScale scale,
+    double topPx,
+    double bedPx,
+    Place figure,
+    Place instruction,
+    Place deflection,
+    Place listening,
+    Place scaleNote) {
+
+  /**
+   * Where a text stands; its greatest width is what it was given room for.
+   *
+   * @param xPx the left or the right end
+   */
+  record Place(double xPx, boolean endsThere) {}
+
+  static final double FIGURE_SIZE = 84;
+  static final double UNIT_SIZE = 34;
+  static final double NOTE_SIZE = 14;
+  private static final double THICKER = 3;
+  private static final double THICKEST_PX = 92;
+  private static final double TOP_ZONE = 106;
+  private static final double FIGURE_ZONE = 88;
+  private static final double BED_ZONE = 35;
+  private static final double INSTRUCTION_ROOM = 400;
+  private static final double NOTE_ROOM = 232;
+  private static final double BESIDE_ARROW = 32;
+  private static final double[] TIMES = {
+    200, 150, 100, 80, 60, 50, 40, 30, 25, 20, 16, 14, 12, 10, 8, 6, 5, 4, 3, 2, 1
+  };
+
+  static LongLayout of(Graphics2D g, Style style, Rectangle2D area, LongScene scene) {
+    SetUp setUp = scene.setUp();
+    double bedPx = area.getMaxY() - BED_ZONE;
+    LongScale flat = flat(area, scene);
+    double figureWidth = figureWidth(g, style);
+
+    FreeSpans top = new FreeSpans(area.getMinX(), area.getMaxX());
+    double arrow = flat.px(setUp.loadMm());
+    top.take(arrow - BESIDE_ARROW, arrow + BESIDE_ARROW);
+    Place figure = beside(top, arrow, figureWidth, true);
+    Place instruction = beside(top, arrow, INSTRUCTION_ROOM, false);
+
+    FreeSpans bottom = new FreeSpans(area.getMinX(), area.getMaxX());
+    double gauge = flat.px(setUp.gaugeMm());
+    for (double mm : new double[] {setUp.supportAMm(), setUp.supportBMm(), setUp.gaugeMm()}) {
+      bottom.take(flat.px(mm) - 28, flat.px(mm) + 28);
+    }
+    Place deflection = beside(bottom, gauge + 50, figureWidth, true);
+    Place listening = beside(bottom, gauge, NOTE_ROOM, false);
+    Place scaleNote = atRightEdge(bottom, area.getMaxX());
+
+    LongScale scale = flat.bent(1);
+    for (double times : TIMES) {
+      scale = flat.bent(times);
+      if (fits(scene, scale, area, bedPx, figure, instruction)) {
+        break;
+      }
+    }
+    return new LongLayout(
+        scale, area.getMinY(), bedPx, figure, instruction, deflection, listening, scaleNote);
+  }
+
+  private static LongScale flat(Rectangle2D area, LongScene scene) {
+    Taper taper = scene.taper();
+    double pxPerMm = area.getWidth() / taper.lengthMm();
+    double thickestMm = 0;
+    for (int i = 0; i <= 20; i++) {
+      thickestMm = Math.max(thickestMm, seenMm(scene, taper.lengthMm() * i / 20));
+    }
+    double thicker = THICKER;
+    while (thicker > 1 && thickestMm * pxPerMm * thicker > THICKEST_PX) {
+      thicker -= 0.5;
+    }
+    LongScale scale = new LongScale(area.getMinX(), 0, pxPerMm, thicker, 1);
+    double half = scale.halfPx(seenMm(scene, scene.setUp().loadMm()));
+    return new LongScale(
+        area.getMinX(), area.getMinY() + TOP_ZONE + 10 + half, pxPerMm, thicker, 1);
+  }
+
+  private static double seenMm(LongScene scene, double xMm) {
+    return ShaftOutline.seenDiameterMm(scene.taper(), xMm, scene.setUp().turnDegrees());
+  }
+
+  /** Whether the shaft, bent as far as it will be, stays clear of figures, words and bed. */
+  private static boolean fits(
+      LongScene scene,
+      LongScale scale,
+      Rectangle2D area,
+      double bedPx,
+      Place figure,
+      Place instruction) {
+    double end = scene.taper().lengthMm();
+    double overFigure = area.getMinY() + 92;
+    for (int i = 0; i <= 60; i++) {
+      double x = end * i / 60;
+      double centre = scale.axisPx() + scale.bendPx(scene.bendMm(x, scene.greatestBendMm()));
+      double half = scale.halfPx(seenMm(scene, x));
+      double ceiling = area.getMinY() + 2;
+      if (covers(instruction, INSTRUCTION_ROOM, scale.px(x))) {
+        ceiling = area.getMinY() + TOP_ZONE;
+      } else if (covers(figure, 300, scale.px(x))) {
+        ceiling = overFigure;
+      }
+      if (centre - half < ceiling || centre + half > bedPx - FIGURE_ZONE) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean covers(Place place, double width, double px) {
+    double from = place.endsThere() ? place.xPx() - width : place.xPx();
+    return px >= from && px <= from + width;
+  }
+
+  /** Beside a place, on the preferred side if there is room, and that room taken. */
+  private static Place beside(FreeSpans spans, double px, double width, boolean preferRight) {
+    Optional<FreeSpans.Span> right = spans.rightOf(px, width);
+    Optional<FreeSpans.Span> left = spans.leftOf(px, width);
+    boolean toRight = right.isPresent() && (preferRight || left.isEmpty());
+    if (toRight) {
+      double from = right.get().fromPx();
+      spans.take(from, from + width + 12);
+      return new Place(from, false);
+    }
+    double to = left.map(FreeSpans.Span::toPx).orElse(px);
+    spans.take(to - width - 12, to);
+    return new Place(to, true);
+  }
+
+  private static Place atRightEdge(FreeSpans spans, double rightPx) {
+    Optional<FreeSpans.Span> last = spans.leftOf(rightPx, NOTE_ROOM);
+    return new Place(last.map(FreeSpans.Span::toPx).orElse(rightPx), true);
+  }
+
+  static double figureWidth(Graphics2D g, Style style) {
+    Palette p = style.palette();
+    return TextLine.of("00.00", style.lettering().semiBold(FIGURE_SIZE), p.ink())
+        .after(14, "mm", style.lettering().regular(UNIT_SIZE), p.ink())
+        .width(g);
+  }
+}
