@@ -67,4 +67,28 @@ public final class Figures {
   public static int decimalsOfStep(double step) {
     return Math.max(0, (int) -Math.floor(Math.log10(step) + 1e-9));
   }
+
+  /** So many figure spaces. */
+  public static String space(int characters) {
+    return String.valueOf(FIGURE_SPACE).repeat(Math.max(0, characters));
+  }
+
+  /**
+   * A chance in words, as "99 in 100"; never rounded across the sureness that the shop asks for, and
+   * never to none or all.
+   */
+  public static String inHundred(double chance, double sureness) {
+    if (chance > 0.995) {
+      return "over 99 in 100";
+    }
+    if (chance < 0.005) {
+      return "under 1 in 100";
+    }
+    double hundred = chance * 100;
+    long rounded = Math.round(hundred);
+    if (chance < sureness && rounded >= sureness * 100) {
+      rounded = (long) Math.ceil(sureness * 100) - 1;
+    }
+    return Math.max(1, rounded) + " in 100";
+  }
 }

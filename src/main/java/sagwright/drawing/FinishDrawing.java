@@ -9,6 +9,8 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import sagwright.beam.Splice;
 import sagwright.beam.Taper;
+import sagwright.finish.FinishPlan;
+import sagwright.finish.Weight;
 
 /**
  * The long drawing of a shaft that lies still: a blank with its stations, a finished shaft, or the
@@ -22,15 +24,45 @@ public final class FinishDrawing {
    * What is drawn.
    *
    * @param blank null where only the finished shaft is known
-   * @param finished null for a blank alone
+   * @param plan null for a blank alone
+   * @param cutFromMm where the finished tip end lies on the blank; 0 without a blank
+   * @param balanceFromButtMm of the finished shaft, NaN where not known
    * @param least where the least wood is left, null where not known
    */
-  public record Scene(Taper blank, FinishedShaft finished, LeastSpare least) {
+  public record Scene(
+      Taper blank,
+      FinishPlan plan,
+      double cutFromMm,
+      double balanceFromButtMm,
+      LeastSpare least) {
+    /** A blank alone. */
+    public static Scene of(Taper blank) {
+      return new Scene(blank, null, 0, Double.NaN, null);
+    }
+
+    /** A finished shaft alone. */
+    public static Scene of(FinishPlan plan) {
+      return new Scene(null, plan, 0, Double.NaN, null);
+    }
+
     double lengthMm() {
       double blankEnd = blank == null ? 0 : blank.lengthMm();
-      double finishedEnd =
-          finished == null ? 0 : Math.max(0, finished.cutFromMm()) + finished.taper().lengthMm();
+      double finishedEnd = plan == null ? 0 : Math.max(0, cutFromMm) + plan.lengthMm();
       return Math.max(blankEnd, finishedEnd);
+    }
+
+    private double thickestMm() {
+      double thickest = 0;
+      for (int i = 0; i <= 20; i++) {
+        double part = i / 20.0;
+        if (blank != null) {
+          thickest = Math.max(thickest, blank.depthAt(part * blank.lengthMm()));
+        }
+        if (plan != null) {
+          thickest = Math.max(thickest, plan.diameterAt(part * plan.lengthMm()));
+        }
+      }
+      return thickest;
     }
   }
 
@@ -54,7 +86,7 @@ public final class FinishDrawing {
     LongScale scale = scale(area, scene, bed);
     if (scene.blank() != null) {
       ShaftOutline blank = ShaftOutline.straight(scene.blank(), scale, 0);
-      if (scene.finished() == null) {
+      if (scene.plan() == null) {
         blank.fill(g, p);
       } else {
         spare(g, blank.shape());
@@ -62,8 +94,8 @@ public final class FinishDrawing {
       blank.outline(g, p);
       blank.stations(g, p);
     }
-    if (scene.finished() != null) {
-      finished(g, scene.finished(), scale);
+    if (scene.plan() != null) {
+      finished(g, scene, scale);
       if (scene.least() != null) {
         least(g, area, scene, scale);
       }
@@ -77,16 +109,7 @@ public final class FinishDrawing {
   }
 
   private LongScale scale(Rectangle2D area, Scene scene, double bed) {
-    double thickest = 0;
-    for (int i = 0; i <= 20; i++) {
-      double x = scene.lengthMm() * i / 20;
-      if (scene.blank() != null && x <= scene.blank().lengthMm()) {
-        thickest = Math.max(thickest, scene.blank().depthAt(x));
-      }
-      if (scene.finished() != null && x <= scene.finished().taper().lengthMm()) {
-        thickest = Math.max(thickest, scene.finished().taper().depthAt(x));
-      }
-    }
+    double thickest = scene.thickestMm();
     double pxPerMm = area.getWidth() / scene.lengthMm();
     double room = bed - area.getMinY() - 52;
     double thicker = THICKER;
@@ -113,42 +136,40 @@ public final class FinishDrawing {
     g.setClip(clip);
   }
 
-  private void finished(Graphics2D g, FinishedShaft shaft, LongScale onBlank) {
+  private void finished(Graphics2D g, Scene scene, LongScale onBlank) {
     Palette p = style.palette();
-    LongScale scale =
-        new LongScale(
-            onBlank.px(shaft.cutFromMm()),
-            onBlank.axisPx(),
-            onBlank.pxPerMm(),
-            onBlank.thicker(),
-            1);
-    Taper taper = shaft.taper();
-    ShaftOutline outline = ShaftOutline.straight(taper, scale, 0);
+    FinishPlan plan = scene.plan();
+    LongScale scale = onBlank.from(scene.cutFromMm());
+    ShaftOutline outline = ShaftOutline.straight(plan.taper(), scale, 0);
     outline.fill(g, p);
-    if (shaft.splice() != null) {
-      splice(g, taper, shaft.splice(), scale);
+    if (plan.splice() != null) {
+      splice(g, plan.taper(), plan.splice(), scale);
     }
-    g.setStroke(Style.HAIR);
-    for (FinishedShaft.Weight weight : shaft.weights()) {
-      double half = scale.halfPx(weight.diameterMm());
-      Rectangle2D box =
-          new Rectangle2D.Double(
-              scale.px(weight.fromMm()),
-              scale.axisPx() - half,
-              (weight.toMm() - weight.fromMm()) * scale.pxPerMm(),
-              2 * half);
-      g.setColor(p.brass());
-      g.fill(box);
-      g.setColor(p.ink());
-      g.draw(box);
+    for (Weight weight : plan.weights()) {
+      weight(g, weight, scale);
     }
-    if (shaft.ferruleMm() > 0) {
-      ferrule(g, outline, shaft.ferruleMm(), scale);
+    if (plan.ferrule() != null) {
+      ferrule(g, outline, plan.ferrule().lengthMm(), scale);
     }
     outline.outline(g, p);
-    if (Double.isFinite(shaft.balanceFromButtMm())) {
-      balance(g, outline, taper.lengthMm() - shaft.balanceFromButtMm(), scale);
+    if (Double.isFinite(scene.balanceFromButtMm())) {
+      balance(g, outline, plan.lengthMm() - scene.balanceFromButtMm(), scale);
     }
+  }
+
+  private void weight(Graphics2D g, Weight weight, LongScale scale) {
+    double half = scale.halfPx(weight.diameterMm());
+    Rectangle2D box =
+        new Rectangle2D.Double(
+            scale.px(weight.fromMm()),
+            scale.axisPx() - half,
+            (weight.toMm() - weight.fromMm()) * scale.pxPerMm(),
+            2 * half);
+    g.setColor(style.palette().brass());
+    g.fill(box);
+    g.setColor(style.palette().ink());
+    g.setStroke(Style.HAIR);
+    g.draw(box);
   }
 
   private void ferrule(Graphics2D g, ShaftOutline outline, double lengthMm, LongScale scale) {
@@ -196,9 +217,8 @@ public final class FinishDrawing {
 
   private void least(Graphics2D g, Rectangle2D area, Scene scene, LongScale scale) {
     Palette p = style.palette();
-    FinishedShaft shaft = scene.finished();
-    double x = scale.px(shaft.cutFromMm() + scene.least().atMm());
-    double y = scale.axisPx() - scale.halfPx(shaft.taper().depthAt(scene.least().atMm()));
+    double x = scale.px(scene.cutFromMm() + scene.least().atMm());
+    double y = scale.axisPx() - scale.halfPx(scene.plan().diameterAt(scene.least().atMm()));
     double textY = area.getMinY() + 12;
     g.setColor(p.ink());
     g.setStroke(Style.HAIR);

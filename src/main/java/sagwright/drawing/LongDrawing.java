@@ -17,6 +17,7 @@ import sagwright.beam.SetUp;
 public final class LongDrawing {
   private static final double INSTRUCTION_SIZE = 54;
   private static final double DETAIL_SIZE = 24;
+  private static final double EMPTY_BENCH_MM = 1500;
 
   private final Style style;
 
@@ -69,19 +70,37 @@ public final class LongDrawing {
     }
   }
 
+  /** The bench with nothing on it: what to do stands where it always stands. */
+  public void paintEmpty(Graphics2D g, Rectangle2D area, String instruction, String detail) {
+    Style.smooth(g);
+    Palette p = style.palette();
+    double bedPx = area.getMaxY() - LongLayout.BED_ZONE;
+    LongScale scale = new LongScale(area.getMinX(), 0, area.getWidth() / EMPTY_BENCH_MM, 1, 1);
+    TextLine.of(instruction, style.lettering().bold(INSTRUCTION_SIZE), p.ink())
+        .fromLeft(g, area.getMinX(), area.getMinY() + 67);
+    TextLine.of(detail, style.lettering().regular(DETAIL_SIZE), p.ink())
+        .fromLeft(g, area.getMinX(), area.getMinY() + 104);
+    for (double part : new double[] {0.07, 0.74}) {
+      wedge(g, scale.px(part * EMPTY_BENCH_MM), bedPx - 168, bedPx);
+    }
+    new Ruler(style, scale, EMPTY_BENCH_MM).paint(g, bedPx);
+  }
+
   /** The place along the shaft, in mm from the tip end, under a point of the picture. */
   public static double placeMm(Rectangle2D area, LongScene scene, double xPx) {
     return (xPx - area.getMinX()) * scene.taper().lengthMm() / area.getWidth();
   }
 
   private void support(Graphics2D g, LongLayout layout, ShaftOutline shaft, double xMm) {
-    double x = layout.scale().px(xMm);
-    double tip = shaft.bottomPx(xMm);
+    wedge(g, layout.scale().px(xMm), shaft.bottomPx(xMm), layout.bedPx());
+  }
+
+  private void wedge(Graphics2D g, double x, double tip, double bedPx) {
     Path2D wedge = new Path2D.Double();
     wedge.moveTo(x - 2, tip);
     wedge.lineTo(x + 2, tip);
-    wedge.lineTo(x + 11, layout.bedPx());
-    wedge.lineTo(x - 11, layout.bedPx());
+    wedge.lineTo(x + 11, bedPx);
+    wedge.lineTo(x - 11, bedPx);
     wedge.closePath();
     g.setColor(style.palette().ink());
     g.fill(wedge);

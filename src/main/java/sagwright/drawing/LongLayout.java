@@ -34,7 +34,7 @@ record LongLayout(
   private static final double THICKEST_PX = 92;
   private static final double TOP_ZONE = 106;
   private static final double FIGURE_ZONE = 88;
-  private static final double BED_ZONE = 35;
+  static final double BED_ZONE = 35;
   private static final double INSTRUCTION_ROOM = 400;
   private static final double NOTE_ROOM = 232;
   private static final double BESIDE_ARROW = 32;

@@ -28,6 +28,11 @@ record LongScale(double leftPx, double axisPx, double pxPerMm, double thicker, d
     return deflectionMm * pxPerMm * bendLarger;
   }
 
+  /** The same scale for a shaft whose tip end lies at a place of this one. */
+  LongScale from(double xMm) {
+    return new LongScale(px(xMm), axisPx, pxPerMm, thicker, bendLarger);
+  }
+
   LongScale bent(double times) {
     return new LongScale(leftPx, axisPx, pxPerMm, thicker, times);
   }

@@ -1,0 +1,104 @@
+package sagwright.screen;
+
+import java.awt.Dimension;
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import sagwright.drawing.Lettering;
+import sagwright.drawing.Palette;
+import sagwright.drawing.Style;
+import sagwright.drawing.TextLine;
+import sagwright.screen.theme.Picture;
+import sagwright.screen.theme.Theme;
+
+/**
+ * The two lines at the foot of a page, left of its one control: what keeps people safe or what comes
+ * next, large; what is less urgent under it. What is too long for one line takes both.
+ */
+public final class Foot extends Picture {
+  private static final long serialVersionUID = 1L;
+  private static final double LARGE = 24;
+
+  /** Safety text is never smaller than this. */
+  private static final double LEAST_LARGE = 20;
+
+  private static final double SMALL = 14;
+
+  private String first = "";
+  private String second = "";
+
+  public Foot() {
+    super("foot", new Dimension(300, 72));
+  }
+
+  public void say(String large, String small) {
+    if (!large.equals(first) || !small.equals(second)) {
+      first = large;
+      second = small;
+      repaint();
+    }
+  }
+
+  @Override
+  protected String describe() {
+    return first + " " + second;
+  }
+
+  @Override
+  protected void paint(Graphics2D g, Rectangle2D area) {
+    Style.smooth(g);
+    Palette p = Theme.style().palette();
+    Lettering lettering = Theme.style().lettering();
+    double size = LARGE;
+    TextLine line = TextLine.of(first, lettering.semiBold(size), p.ink());
+    while (line.width(g) > area.getWidth() && size > LEAST_LARGE) {
+      size -= 1;
+      line = TextLine.of(first, lettering.semiBold(size), p.ink());
+    }
+    if (line.width(g) <= area.getWidth()) {
+      line.fromLeft(g, 0, 33);
+      TextLine.of(shortened(g, second, SMALL, area.getWidth()), lettering.regular(SMALL), p.secondInk())
+          .fromLeft(g, 0, 60);
+      return;
+    }
+    double baseline = 28;
+    for (String part : wrapped(g, first, area.getWidth())) {
+      TextLine.of(part, lettering.semiBold(LEAST_LARGE), p.ink()).fromLeft(g, 0, baseline);
+      baseline += 27;
+    }
+  }
+
+  private static List<String> wrapped(Graphics2D g, String text, double width) {
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder();
+    for (String word : text.split(" ")) {
+      String longer = line.length() == 0 ? word : line + " " + word;
+      if (width(g, longer, LEAST_LARGE, true) > width && line.length() > 0) {
+        lines.add(line.toString());
+        line = new StringBuilder(word);
+      } else {
+        line = new StringBuilder(longer);
+      }
+    }
+    lines.add(line.toString());
+    return lines;
+  }
+
+  private static String shortened(Graphics2D g, String text, double size, double width) {
+    String shown = text;
+    while (width(g, shown, size, false) > width && shown.length() > 2) {
+      shown = shown.substring(0, shown.length() - 2) + "…";
+    }
+    return shown;
+  }
+
+  private static double width(Graphics2D g, String text, double size, boolean bold) {
+    Style style = Theme.style();
+    return TextLine.of(
+            text,
+            bold ? style.lettering().semiBold(size) : style.lettering().regular(size),
+            style.palette().ink())
+        .width(g);
+  }
+}

@@ -1,0 +1,114 @@
+package sagwright.screen;
+
+import java.awt.BorderLayout;
+import java.awt.CardLayout;
+import java.awt.event.ActionEvent;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import java.awt.event.KeyEvent;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import javax.swing.AbstractAction;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.KeyStroke;
+import sagwright.screen.theme.Zoom;
+
+/** What fills the window: the rail and one open page. F1, F2 … open the pages in the rail's order. */
+public final class Shell extends JPanel {
+  private static final long serialVersionUID = 1L;
+
+  /** Settings keep their key when a screen is added. */
+  private static final int SETTINGS_KEY = KeyEvent.VK_F9;
+
+  private final Rail rail = new Rail();
+  private final CardLayout cards = new CardLayout();
+  private final JPanel pages = new JPanel(cards);
+  private final Map<String, Page> byWord = new LinkedHashMap<>();
+  private final Map<String, RailEntry> entries = new LinkedHashMap<>();
+  private Page open;
+
+  public Shell() {
+    super(new BorderLayout());
+    add(rail, BorderLayout.LINE_START);
+    add(pages, BorderLayout.CENTER);
+    addComponentListener(
+        new ComponentAdapter() {
+          @Override
+          public void componentResized(ComponentEvent e) {
+            zoomToSize();
+          }
+        });
+  }
+
+  /** The next entry of the rail. */
+  public void add(Page page) {
+    enter(page, KeyEvent.VK_F1 + byWord.size(), false);
+  }
+
+  /** The entry at the rail's foot. */
+  public void addAtFoot(Page page) {
+    enter(page, SETTINGS_KEY, true);
+  }
+
+  private void enter(Page page, int keyCode, boolean atFoot) {
+    RailEntry entry = new RailEntry(page.word(), KeyEvent.getKeyText(keyCode), atFoot);
+    entry.addActionListener(e -> open(page.word()));
+    byWord.put(page.word(), page);
+    entries.put(page.word(), entry);
+    rail.add(entry);
+    pages.add(page, page.word());
+    getInputMap(WHEN_IN_FOCUSED_WINDOW).put(KeyStroke.getKeyStroke(keyCode, 0), page.word());
+    getActionMap()
+        .put(
+            page.word(),
+            new AbstractAction() {
+              private static final long serialVersionUID = 1L;
+
+              @Override
+              public void actionPerformed(ActionEvent e) {
+                open(page.word());
+              }
+            });
+  }
+
+  /** Opens a page by the word of the rail. */
+  public void open(String word) {
+    Page page = byWord.get(word);
+    if (page == null) {
+      throw new IllegalArgumentException("no such page: " + word);
+    }
+    if (page.equals(open)) {
+      return;
+    }
+    if (open != null) {
+      open.left();
+    }
+    open = page;
+    rail.open(entries.get(word));
+    cards.show(pages, word);
+    page.opened();
+  }
+
+  public Page openPage() {
+    return open;
+  }
+
+  /** The window goes: the open page is left. */
+  void closing() {
+    if (open != null) {
+      open.left();
+    }
+  }
+
+  /** Brings everything to the zoom that the present size asks for. */
+  void zoomToSize() {
+    if (getWidth() > 0 && getHeight() > 0) {
+      double zoom = Zoom.of(getWidth(), getHeight());
+      for (JComponent part : new JComponent[] {rail, pages}) {
+        Zoom.apply(part, zoom);
+      }
+      revalidate();
+    }
+  }
+}

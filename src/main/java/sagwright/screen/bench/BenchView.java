@@ -1,0 +1,167 @@
+package sagwright.screen.bench;
+
+import java.util.List;
+import sagwright.beam.SetUp;
+import sagwright.beam.Taper;
+import sagwright.drawing.AskBand;
+import sagwright.drawing.FittedLine;
+import sagwright.drawing.PlottedRun;
+import sagwright.drawing.ScaleWord;
+import sagwright.drawing.SeriesBars;
+import sagwright.drawing.TurnedRun;
+import sagwright.uncertainty.Estimate;
+
+/**
+ * All that the bench screen shows at one moment. Immutable; parts that stay the same from one view to
+ * the next should be the same objects, so that their pictures need not be worked out again.
+ *
+ * @param shaft what lies there, null for nothing
+ * @param order what it is tried for, null for none
+ * @param phase where the test stands
+ * @param detail the line under the instruction; empty for the phase's own
+ * @param reading what the head shows just now
+ * @param curves the runs on the plot
+ * @param answer null before there is one
+ * @param forecast null without an order or before there is an answer
+ * @param words the shop's scale at the ask's set-up
+ * @param turns the runs so far, each at its turn, and how the shaft lies now
+ * @param safety what keeps people safe, one line
+ * @param line how the serial line and the check rod stand, one line
+ * @param question null for none
+ * @param warnings what the answer's reader should know, worst first
+ */
+public record BenchView(
+    Laid shaft,
+    Tried order,
+    Phase phase,
+    String detail,
+    HeadReading reading,
+    Curves curves,
+    Answer answer,
+    Forecast forecast,
+    List<ScaleWord> words,
+    Turns turns,
+    String safety,
+    String line,
+    Question question,
+    List<String> warnings) {
+  public BenchView {
+    words = List.copyOf(words);
+    warnings = List.copyOf(warnings);
+  }
+
+  /** The detail to be shown. */
+  public String shownDetail() {
+    return detail.isEmpty() ? phase.detail() : detail;
+  }
+
+  /**
+   * The shaft on the bench.
+   *
+   * @param details one line: species, stage, mass, moisture
+   * @param modulusToShearRatio r = E/G, for the shape of the bend
+   * @param greatestBendMm deflection that the drawing must have room for
+   */
+  public record Laid(
+      String tag,
+      String details,
+      Taper taper,
+      SetUp setUp,
+      double modulusToShearRatio,
+      double greatestBendMm) {}
+
+  /**
+   * The order that the shaft is tried for.
+   *
+   * @param asks one line, as "asks 2.10 N/mm ± 5 %"
+   */
+  public record Tried(String number, String asks, AskBand band) {}
+
+  /**
+   * What the head shows, from the zero of the run; NaN where there is nothing.
+   *
+   * @param bendMm deflection less what the frame gives
+   */
+  public record HeadReading(double loadN, double deflectionMm, double bendMm) {
+    public static final HeadReading NONE =
+        new HeadReading(Double.NaN, Double.NaN, Double.NaN);
+  }
+
+  /**
+   * The plot.
+   *
+   * @param runs the current one last
+   * @param line null before there is one
+   * @param letOffN NaN for none
+   * @param greatestMm room on the deflection axis
+   * @param greatestN room on the load axis
+   */
+  public record Curves(
+      List<PlottedRun> runs, FittedLine line, double letOffN, double greatestMm, double greatestN) {
+    public Curves {
+      runs = List.copyOf(runs);
+    }
+  }
+
+  /**
+   * What the runs so far have shown.
+   *
+   * @param from which runs, as "So far, from runs 1 and 2"
+   * @param stiffnessNPerMm of the shaft now
+   * @param modulusMPa of its wood
+   * @param budget where the modulus's uncertainty comes from, greatest first
+   * @param assumed what was taken for want of better, in words
+   */
+  public record Answer(
+      String from,
+      Estimate stiffnessNPerMm,
+      Estimate modulusMPa,
+      List<SeriesBars.Bar> budget,
+      List<String> assumed) {
+    public Answer {
+      budget = List.copyOf(budget);
+      assumed = List.copyOf(assumed);
+    }
+  }
+
+  /**
+   * What the finished shaft will be against the ask.
+   *
+   * @param word meets, softer, stiffer or undecided
+   * @param chance of lying within the ask's tolerance, 0 to 1
+   * @param sureness the chance that the shop asks for, 0 to 1
+   * @param note one line under the chance, as "inside the ask"
+   */
+  public record Forecast(
+      Estimate stiffnessNPerMm, String word, double chance, double sureness, String note) {}
+
+  /**
+   * The runs at their turns.
+   *
+   * @param nowDegrees how the shaft lies
+   * @param note how they agree; empty for nothing
+   */
+  public record Turns(double nowDegrees, List<TurnedRun> runs, String note) {
+    public Turns {
+      runs = List.copyOf(runs);
+    }
+  }
+
+  /**
+   * Something to be answered before it is forgotten.
+   *
+   * @param words one line, as "Is this the right blank? It is 7 % softer than on 3 March."
+   */
+  public record Question(String words, List<Offer> offers) {
+    public Question {
+      offers = List.copyOf(offers);
+    }
+  }
+
+  /**
+   * One answer.
+   *
+   * @param key the letter that gives it
+   */
+  public record Offer(BenchActions.Choice choice, String words, char key) {}
+}
