@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import sagwright.quantity.Figures;
 
 /**
  * The shaft seen from its butt end as it lies now, its mark where it is, and each run's value at
@@ -22,7 +23,7 @@ public final class ButtEnd {
   private static final int MOST_LINES = 3;
 
   private static final double ROOM_ABOVE = 66;
-  private static final double ROOM_BELOW = 46;
+  private static final double ROOM_BELOW = 36;
   private static final double LINE = 19;
 
   private final Style style;
@@ -43,8 +44,9 @@ public final class ButtEnd {
       sides.computeIfAbsent(clockwise, side -> new ArrayList<>()).add(run);
     }
     boolean toTheLeft = sides.keySet().stream().anyMatch(side -> side > 180);
-    double radius = Math.min(66, (area.getHeight() - ROOM_ABOVE - ROOM_BELOW) / 2);
-    radius = Math.min(radius, toTheLeft ? area.getWidth() / 4.4 : area.getWidth() / 3.4);
+    boolean below = sides.containsKey(180);
+    double room = area.getHeight() - ROOM_ABOVE - (below ? ROOM_BELOW : 4);
+    double radius = Math.min(toTheLeft ? 38 : 64, room / 2);
     double cx = toTheLeft ? area.getCenterX() : area.getMinX() + radius + 8;
     double cy = area.getMinY() + ROOM_ABOVE + radius;
     wood(g, cx, cy, radius, turnDegrees);
@@ -115,17 +117,22 @@ public final class ButtEnd {
     head.lineTo(fromX + dx * 11 + dy * 6, fromY + dy * 11 - dx * 6);
     head.closePath();
     g.draw(head);
-    boolean left = clockwise > 180;
-    double textX = left ? Math.max(area.getMinX(), toX - 2) : toX + 6;
-    double textY = toY + 6;
     TextLine turn =
         TextLine.of(degrees(runs.get(0).turnDegrees()), style.lettering().semiBold(16), p.ink());
-    if (left) {
-      turn.toRight(g, textX - 4, textY);
-      lines(g, area.getMinX(), textY + 25, false, runs);
+    if (clockwise == 180) {
+      turn.fromLeft(g, toX + 6, toY + 1);
+      lines(
+          g,
+          toX + 6 + turn.width(g) + 8,
+          toY + 1,
+          false,
+          runs.subList(runs.size() - 1, runs.size()));
+    } else if (clockwise > 180) {
+      turn.toRight(g, toX - 5, toY + 6);
+      lines(g, area.getMinX(), toY + 36, false, runs);
     } else {
-      turn.fromLeft(g, textX, textY);
-      lines(g, area.getMaxX(), textY + 25, true, runs);
+      turn.fromLeft(g, toX + 5, toY + 6);
+      lines(g, area.getMaxX(), toY + 36, true, runs);
     }
   }
 
@@ -137,9 +144,9 @@ public final class ButtEnd {
     for (TurnedRun run : runs.subList(skipped, runs.size())) {
       TextLine line =
           TextLine.of(
-              run.words(),
-              run.now() ? style.lettering().bold(14) : style.lettering().regular(14),
-              run.now() ? p.ink() : p.secondInk());
+              run.inWords(),
+              run.isNow() ? style.lettering().bold(14) : style.lettering().regular(14),
+              run.isNow() ? p.ink() : p.secondInk());
       if (toRight) {
         line.toRight(g, x, baseline);
       } else {
@@ -150,6 +157,6 @@ public final class ButtEnd {
   }
 
   private static String degrees(double turn) {
-    return Figures.fixed(turn, turn == Math.rint(turn) ? 0 : 1) + "°";
+    return Figures.rounded(turn, turn == Math.rint(turn) ? 0 : 1) + "°";
   }
 }

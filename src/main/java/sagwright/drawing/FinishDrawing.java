@@ -11,6 +11,7 @@ import sagwright.beam.Splice;
 import sagwright.beam.Taper;
 import sagwright.finish.FinishPlan;
 import sagwright.finish.Weight;
+import sagwright.quantity.Figures;
 
 /**
  * The long drawing of a shaft that lies still: a blank with its stations, a finished shaft, or the
@@ -30,11 +31,7 @@ public final class FinishDrawing {
    * @param least where the least wood is left, null where not known
    */
   public record Scene(
-      Taper blank,
-      FinishPlan plan,
-      double cutFromMm,
-      double balanceFromButtMm,
-      LeastSpare least) {
+      Taper blank, FinishPlan plan, double cutFromMm, double balanceFromButtMm, LeastSpare least) {
     /** A blank alone. */
     public static Scene of(Taper blank) {
       return new Scene(blank, null, 0, Double.NaN, null);
@@ -102,7 +99,7 @@ public final class FinishDrawing {
     }
     new Ruler(style, scale, scene.lengthMm()).paint(g, bed);
     TextLine.of(
-            "drawn " + Figures.fixed(scale.thicker(), 1).replace(".0", "") + " times thicker",
+            "drawn " + Figures.rounded(scale.thicker(), 1).replace(".0", "") + " times thicker",
             style.lettering().regular(14),
             p.secondInk())
         .toRight(g, area.getMaxX(), area.getMinY() + 12);
@@ -232,8 +229,8 @@ public final class FinishDrawing {
     double spare = scene.least().spareMm();
     String words =
         spare < 0
-            ? Figures.fixed(-spare, 2) + " mm short here"
-            : "least spare " + Figures.fixed(spare, 2) + " mm";
+            ? Figures.rounded(-spare, 2) + " mm short here"
+            : "least spare " + Figures.rounded(spare, 2) + " mm";
     TextLine line = TextLine.of(words, style.lettering().semiBold(14), p.ink());
     double from = Math.min(x - line.width(g) / 2, area.getMaxX() - 190 - line.width(g));
     line.fromLeft(g, Math.max(area.getMinX(), from), textY);

@@ -3,20 +3,24 @@ package sagwright.drawing;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
+import java.awt.Stroke;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.annotations.XYShapeAnnotation;
+import org.jfree.chart.axis.AxisSpace;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.plot.DatasetRenderingOrder;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.chart.ui.Layer;
 import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.data.xy.DefaultXYDataset;
+import sagwright.quantity.Figures;
 
 /**
  * Load against deflection: the runs, the fitted line, a box around the window it was fitted in, the
@@ -31,6 +35,8 @@ public final class LoadDeflectionPlot {
   private static final double TOP = 26;
   private static final double BOTTOM = 30;
   private static final double BOX_HALF_PX = 11;
+  private static final double READING_PX = 2.8;
+  private static final double HAND_READ_PX = 9;
 
   private final Style style;
 
@@ -54,9 +60,9 @@ public final class LoadDeflectionPlot {
     XYPlot plot = new XYPlot(null, mm, n, null);
     bare(plot);
     PixelsPer px = new PixelsPer(inside.getWidth() / mmTo, inside.getHeight() / nTo);
+    add(plot, new double[0], new double[0], new XYLineAndShapeRenderer());
     if (scene.line() != null) {
-      plot.addAnnotation(window(scene.line(), px));
-      addLine(plot, scene.line(), Math.min(scene.greatestN(), nTo));
+      addLine(plot, scene.line(), Math.min(scene.greatestN(), nTo), window(scene.line(), px));
     }
     for (PlottedRun run : scene.runs()) {
       addRun(plot, run);
@@ -89,7 +95,7 @@ public final class LoadDeflectionPlot {
   private NumberAxis axis(double to, double lengthPx, double tickPx, Color color) {
     NumberAxis axis = new NumberAxis();
     axis.setRange(0, to);
-    double step = Figures.niceStep(to * tickPx / lengthPx * 0.72);
+    double step = Ticks.step(to * tickPx / lengthPx * 0.72);
     axis.setTickUnit(
         new NumberTickUnit(step) {
           private static final long serialVersionUID = 1L;
@@ -98,7 +104,7 @@ public final class LoadDeflectionPlot {
           public String valueToString(double value) {
             boolean besideUnit =
                 value > to - 0.1 * to && color.equals(style.palette().deflectionText());
-            return besideUnit ? "" : Figures.fixed(value, Figures.decimalsOfStep(step));
+            return besideUnit ? "" : Figures.rounded(value, Ticks.decimals(step));
           }
         });
     axis.setTickLabelFont(style.lettering().semiBold(14));
@@ -119,8 +125,8 @@ public final class LoadDeflectionPlot {
     plot.setDatasetRenderingOrder(DatasetRenderingOrder.FORWARD);
   }
 
-  private static org.jfree.chart.axis.AxisSpace space(double left, double bottom) {
-    org.jfree.chart.axis.AxisSpace space = new org.jfree.chart.axis.AxisSpace();
+  private static AxisSpace space(double left, double bottom) {
+    AxisSpace space = new AxisSpace();
     space.setLeft(left);
     space.setBottom(bottom);
     return space;
@@ -147,10 +153,12 @@ public final class LoadDeflectionPlot {
     return new XYShapeAnnotation(box, Style.HAIR, p.secondInk(), p.pick());
   }
 
-  private void addLine(XYPlot plot, FittedLine line, double toN) {
+  private void addLine(XYPlot plot, FittedLine line, double toN, XYShapeAnnotation window) {
     double[] n = {Math.max(0, line.loadAtZeroDeflectionN()), toN};
     double[] mm = {line.deflectionAtMm(n[0]), line.deflectionAtMm(n[1])};
-    add(plot, mm, n, Style.DOTTED, style.palette().ink(), false);
+    XYLineAndShapeRenderer renderer = line(Style.DOTTED, style.palette().ink());
+    renderer.addAnnotation(window, Layer.BACKGROUND);
+    add(plot, mm, n, renderer);
   }
 
   private void addRun(XYPlot plot, PlottedRun run) {
@@ -163,27 +171,36 @@ public final class LoadDeflectionPlot {
       mm[i] = run.deflectionMm()[i * stride];
       n[i] = run.loadN()[i * stride];
     }
-    switch (run.kind()) {
-      case CURRENT -> add(plot, mm, n, new BasicStroke(2.6f), p.ink(), false);
-      case SECOND -> add(plot, mm, n, Style.DASHED, p.ink(), false);
-      case EARLIER -> add(plot, mm, n, Style.HAIR, p.secondInk(), false);
-      case HAND_READ -> add(plot, mm, n, Style.HAIR, p.ink(), true);
-    }
+    XYLineAndShapeRenderer renderer =
+        switch (run.kind()) {
+          case CURRENT -> dots(READING_PX, p.ink());
+          case HAND_READ -> dots(HAND_READ_PX, p.ink());
+          case SECOND -> line(Style.DASHED, p.ink());
+          case EARLIER -> line(Style.HAIR, p.secondInk());
+        };
+    add(plot, mm, n, renderer);
   }
 
-  private static void add(
-      XYPlot plot, double[] mm, double[] n, java.awt.Stroke stroke, Color color, boolean shapes) {
-    int index = plot.getDatasetCount();
-    if (index == 1 && plot.getDataset(0) == null) {
-      index = 0;
-    }
-    DefaultXYDataset dataset = new DefaultXYDataset();
-    dataset.addSeries("run", new double[][] {mm, n});
-    XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(!shapes, shapes);
+  private static XYLineAndShapeRenderer line(Stroke stroke, Color color) {
+    XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
     renderer.setDrawSeriesLineAsPath(true);
     renderer.setSeriesPaint(0, color);
     renderer.setSeriesStroke(0, stroke);
-    renderer.setSeriesShape(0, new Ellipse2D.Double(-4, -4, 8, 8));
+    return renderer;
+  }
+
+  private static XYLineAndShapeRenderer dots(double px, Color color) {
+    XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(false, true);
+    renderer.setSeriesPaint(0, color);
+    renderer.setSeriesShape(0, new Ellipse2D.Double(-px / 2, -px / 2, px, px));
+    return renderer;
+  }
+
+  private static void add(XYPlot plot, double[] mm, double[] n, XYLineAndShapeRenderer renderer) {
+    boolean first = plot.getDatasetCount() == 1 && plot.getDataset(0) == null;
+    int index = first ? 0 : plot.getDatasetCount();
+    DefaultXYDataset dataset = new DefaultXYDataset();
+    dataset.addSeries("run", new double[][] {mm, n});
     plot.setDataset(index, dataset);
     plot.setRenderer(index, renderer);
   }

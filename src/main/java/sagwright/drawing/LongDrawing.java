@@ -8,6 +8,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import sagwright.beam.SetUp;
+import sagwright.quantity.Figures;
 
 /**
  * The long drawing of the bench: the shaft across the full width, bent as the gauge says by the
@@ -17,6 +18,7 @@ import sagwright.beam.SetUp;
 public final class LongDrawing {
   private static final double INSTRUCTION_SIZE = 54;
   private static final double DETAIL_SIZE = 24;
+  private static final int CELL = 5;
   private static final double EMPTY_BENCH_MM = 1500;
 
   private final Style style;
@@ -52,7 +54,7 @@ public final class LongDrawing {
         g,
         style.palette(),
         layout.scale().px(setUp.loadMm()),
-        layout.topPx() + 16,
+        layout.area().getMinY() + 16,
         shaft.topPx(setUp.loadMm()),
         13.5);
     new Ruler(style, layout.scale(), scene.taper().lengthMm())
@@ -81,7 +83,7 @@ public final class LongDrawing {
     TextLine.of(detail, style.lettering().regular(DETAIL_SIZE), p.ink())
         .fromLeft(g, area.getMinX(), area.getMinY() + 104);
     for (double part : new double[] {0.07, 0.74}) {
-      wedge(g, scale.px(part * EMPTY_BENCH_MM), bedPx - 168, bedPx);
+      wedge(g, scale.px(part * EMPTY_BENCH_MM), 11, bedPx - 168, bedPx);
     }
     new Ruler(style, scale, EMPTY_BENCH_MM).paint(g, bedPx);
   }
@@ -92,15 +94,18 @@ public final class LongDrawing {
   }
 
   private void support(Graphics2D g, LongLayout layout, ShaftOutline shaft, double xMm) {
-    wedge(g, layout.scale().px(xMm), shaft.bottomPx(xMm), layout.bedPx());
+    Rectangle2D bed = layout.area();
+    double x = layout.scale().px(xMm);
+    double room = Math.min(x - bed.getMinX(), bed.getMaxX() - x);
+    wedge(g, x, Math.min(11, Math.max(3, room)), shaft.bottomPx(xMm), layout.bedPx());
   }
 
-  private void wedge(Graphics2D g, double x, double tip, double bedPx) {
+  private void wedge(Graphics2D g, double x, double foot, double tip, double bedPx) {
     Path2D wedge = new Path2D.Double();
     wedge.moveTo(x - 2, tip);
     wedge.lineTo(x + 2, tip);
-    wedge.lineTo(x + 11, bedPx);
-    wedge.lineTo(x - 11, bedPx);
+    wedge.lineTo(x + foot, bedPx);
+    wedge.lineTo(x - foot, bedPx);
     wedge.closePath();
     g.setColor(style.palette().ink());
     g.fill(wedge);
@@ -119,14 +124,14 @@ public final class LongDrawing {
 
   private void words(Graphics2D g, LongLayout layout, LongScene.Moment now) {
     Palette p = style.palette();
-    figure(g, layout.figure(), layout.topPx() + 82, now.loadN(), "N", p.load());
+    figure(g, layout.figure(), layout.area().getMinY() + 82, now.loadN(), "N", p.load());
     figure(
         g, layout.deflection(), layout.bedPx() - 22, now.deflectionMm(), "mm", p.deflectionText());
     TextLine large =
         TextLine.of(now.instruction(), style.lettering().bold(INSTRUCTION_SIZE), p.ink());
-    set(g, large, layout.instruction(), layout.topPx() + 67);
+    set(g, large, layout.instruction(), layout.area().getMinY() + 67);
     TextLine small = TextLine.of(now.detail(), style.lettering().regular(DETAIL_SIZE), p.ink());
-    set(g, small, layout.instruction(), layout.topPx() + 100);
+    set(g, small, layout.instruction(), layout.area().getMinY() + 100);
   }
 
   private void figure(
@@ -137,39 +142,48 @@ public final class LongDrawing {
       String unit,
       Color color) {
     TextLine line =
-        TextLine.of(
-                Figures.padded(value, 2, 5),
-                style.lettering().semiBold(LongLayout.FIGURE_SIZE),
-                color)
+        TextLine.of(cell(value), style.lettering().semiBold(LongLayout.FIGURE_SIZE), color)
             .after(14, unit, style.lettering().regular(LongLayout.UNIT_SIZE), color);
     double from = place.endsThere() ? place.xPx() - LongLayout.figureWidth(g, style) : place.xPx();
     line.fromLeft(g, from, baseline);
   }
 
+  /** Two decimals in a cell that stays as wide while the value changes. */
+  private static String cell(double value) {
+    String figure = Figures.rounded(value, 2);
+    return "\u2007".repeat(Math.max(0, CELL - figure.length())) + figure;
+  }
+
   private void notes(Graphics2D g, LongLayout layout, LongScene scene) {
-    LongScene.Dense dense = scene.dense();
-    note(
-        g,
-        layout.listening(),
-        layout.bedPx(),
-        "where the test listens: each stroke",
-        "a hundredth of the answer, " + dense.strokes() + " of",
-        "them between " + dense.fromMm() + " and " + dense.toMm() + " mm");
-    LongScale scale = layout.scale();
-    note(
-        g,
-        layout.scaleNote(),
-        layout.bedPx(),
-        "shaft drawn " + times(scale.thicker()) + " thicker,",
-        "its bend " + times(scale.bendLarger()) + " larger;",
-        "bend of the frame taken off");
+    for (LongLayout.Note note : layout.notes()) {
+      note(g, note.place(), layout.bedPx(), words(note.topic(), layout.scale(), scene));
+    }
+  }
+
+  private static String[] words(LongLayout.Topic topic, LongScale scale, LongScene scene) {
+    return switch (topic) {
+      case SCALE ->
+          new String[] {
+            "shaft drawn " + times(scale.thicker()) + " thicker,",
+            "its bend " + times(scale.bendLarger()) + " larger;",
+            "bend of the frame taken off"
+          };
+      case LISTENING -> {
+        LongScene.Dense dense = scene.dense();
+        yield new String[] {
+          "where the test listens: each stroke",
+          "a hundredth of the answer, " + dense.strokes() + " of",
+          "them between " + dense.fromMm() + " and " + dense.toMm() + " mm"
+        };
+      }
+    };
   }
 
   private static String times(double factor) {
-    return Figures.fixed(factor, factor == Math.rint(factor) ? 0 : 1) + " times";
+    return Figures.rounded(factor, factor == Math.rint(factor) ? 0 : 1) + " times";
   }
 
-  private void note(Graphics2D g, LongLayout.Place place, double bedPx, String... lines) {
+  private void note(Graphics2D g, LongLayout.Place place, double bedPx, String[] lines) {
     double baseline = bedPx - 18 - 19.0 * (lines.length - 1);
     for (String line : lines) {
       TextLine text =
@@ -196,12 +210,13 @@ public final class LongDrawing {
     g.setStroke(Style.HAIR);
     g.draw(new Line2D.Double(x, shaft.topPx(xMm) - 6, x, layout.bedPx() + 8));
     String diameters =
-        Figures.fixed(scene.taper().depthAt(xMm), 2)
+        Figures.rounded(scene.taper().depthAt(xMm), 2)
             + " × "
-            + Figures.fixed(scene.taper().widthAt(xMm), 2)
+            + Figures.rounded(scene.taper().widthAt(xMm), 2)
             + " mm";
     TextLine line =
-        TextLine.of("at " + Figures.fixed(xMm, 0) + " mm", style.lettering().semiBold(14), p.ink())
+        TextLine.of(
+                "at " + Figures.rounded(xMm, 0) + " mm", style.lettering().semiBold(14), p.ink())
             .after(10, diameters, style.lettering().regular(14), p.ink());
     double width = line.width(g);
     double left = layout.scale().px(0);

@@ -2,6 +2,8 @@ package sagwright.drawing;
 
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import sagwright.beam.SetUp;
 import sagwright.beam.Taper;
@@ -12,13 +14,12 @@ import sagwright.beam.Taper;
  */
 record LongLayout(
     LongScale scale,
-    double topPx,
+    Rectangle2D area,
     double bedPx,
     Place figure,
     Place instruction,
     Place deflection,
-    Place listening,
-    Place scaleNote) {
+    List<Note> notes) {
 
   /**
    * Where a text stands; its greatest width is what it was given room for.
@@ -26,6 +27,15 @@ record LongLayout(
    * @param xPx the left or the right end
    */
   record Place(double xPx, boolean endsThere) {}
+
+  /** What a note tells, and where there is room for it. */
+  record Note(Topic topic, Place place) {}
+
+  /** The notes under the shaft, the one that may be left out last. */
+  enum Topic {
+    SCALE,
+    LISTENING
+  }
 
   static final double FIGURE_SIZE = 84;
   static final double UNIT_SIZE = 34;
@@ -35,9 +45,12 @@ record LongLayout(
   private static final double TOP_ZONE = 106;
   private static final double FIGURE_ZONE = 88;
   static final double BED_ZONE = 35;
-  private static final double INSTRUCTION_ROOM = 400;
-  private static final double NOTE_ROOM = 232;
+  static final double INSTRUCTION_ROOM = 400;
+  static final double NOTE_ROOM = 232;
   private static final double BESIDE_ARROW = 32;
+  private static final double BESIDE_GAUGE = 20;
+  private static final double BESIDE_SUPPORT = 14;
+  private static final double FROM_GAUGE = 14;
   private static final double[] TIMES = {
     200, 150, 100, 80, 60, 50, 40, 30, 25, 20, 16, 14, 12, 10, 8, 6, 5, 4, 3, 2, 1
   };
@@ -51,17 +64,17 @@ record LongLayout(
     FreeSpans top = new FreeSpans(area.getMinX(), area.getMaxX());
     double arrow = flat.px(setUp.loadMm());
     top.take(arrow - BESIDE_ARROW, arrow + BESIDE_ARROW);
-    Place figure = beside(top, arrow, figureWidth, true);
-    Place instruction = beside(top, arrow, INSTRUCTION_ROOM, false);
+    Place figure = beside(top, arrow, figureWidth, true, 0);
+    Place instruction = beside(top, arrow, INSTRUCTION_ROOM, false, 0);
 
     FreeSpans bottom = new FreeSpans(area.getMinX(), area.getMaxX());
     double gauge = flat.px(setUp.gaugeMm());
-    for (double mm : new double[] {setUp.supportAMm(), setUp.supportBMm(), setUp.gaugeMm()}) {
-      bottom.take(flat.px(mm) - 28, flat.px(mm) + 28);
+    bottom.take(gauge - BESIDE_GAUGE, gauge + BESIDE_GAUGE);
+    for (double mm : new double[] {setUp.supportAMm(), setUp.supportBMm()}) {
+      bottom.take(flat.px(mm) - BESIDE_SUPPORT, flat.px(mm) + BESIDE_SUPPORT);
     }
-    Place deflection = beside(bottom, gauge + 50, figureWidth, true);
-    Place listening = beside(bottom, gauge, NOTE_ROOM, false);
-    Place scaleNote = atRightEdge(bottom, area.getMaxX());
+    Place deflection = beside(bottom, gauge, figureWidth + FROM_GAUGE, true, FROM_GAUGE);
+    List<Note> notes = notes(bottom, gauge, area.getMaxX());
 
     LongScale scale = flat.bent(1);
     for (double times : TIMES) {
@@ -70,8 +83,7 @@ record LongLayout(
         break;
       }
     }
-    return new LongLayout(
-        scale, area.getMinY(), bedPx, figure, instruction, deflection, listening, scaleNote);
+    return new LongLayout(scale, area, bedPx, figure, instruction, deflection, notes);
   }
 
   private static LongScale flat(Rectangle2D area, LongScene scene) {
@@ -127,24 +139,43 @@ record LongLayout(
     return px >= from && px <= from + width;
   }
 
-  /** Beside a place, on the preferred side if there is room, and that room taken. */
-  private static Place beside(FreeSpans spans, double px, double width, boolean preferRight) {
+  /**
+   * Beside a place, on the preferred side if there is room, and that room taken.
+   *
+   * @param width gap included
+   */
+  private static Place beside(
+      FreeSpans spans, double px, double width, boolean preferRight, double gap) {
     Optional<FreeSpans.Span> right = spans.rightOf(px, width);
     Optional<FreeSpans.Span> left = spans.leftOf(px, width);
     boolean toRight = right.isPresent() && (preferRight || left.isEmpty());
     if (toRight) {
       double from = right.get().fromPx();
       spans.take(from, from + width + 12);
-      return new Place(from, false);
+      return new Place(from + gap, false);
     }
     double to = left.map(FreeSpans.Span::toPx).orElse(px);
     spans.take(to - width - 12, to);
-    return new Place(to, true);
+    return new Place(to - gap, true);
   }
 
-  private static Place atRightEdge(FreeSpans spans, double rightPx) {
+  /** The scale at the right end, the listening band near the gauge, as far as there is room. */
+  private static List<Note> notes(FreeSpans spans, double gaugePx, double rightPx) {
+    List<Note> notes = new ArrayList<>();
     Optional<FreeSpans.Span> last = spans.leftOf(rightPx, NOTE_ROOM);
-    return new Place(last.map(FreeSpans.Span::toPx).orElse(rightPx), true);
+    last.ifPresent(
+        span -> {
+          notes.add(new Note(Topic.SCALE, new Place(span.toPx(), true)));
+          spans.take(span.toPx() - NOTE_ROOM - 12, span.toPx());
+        });
+    Optional<FreeSpans.Span> left = spans.leftOf(gaugePx, NOTE_ROOM);
+    Optional<FreeSpans.Span> right = spans.rightOf(gaugePx, NOTE_ROOM);
+    if (left.isPresent()) {
+      notes.add(new Note(Topic.LISTENING, new Place(left.get().toPx(), true)));
+    } else if (right.isPresent()) {
+      notes.add(new Note(Topic.LISTENING, new Place(right.get().fromPx(), false)));
+    }
+    return List.copyOf(notes);
   }
 
   static double figureWidth(Graphics2D g, Style style) {

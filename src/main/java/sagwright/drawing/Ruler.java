@@ -5,6 +5,7 @@ import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.util.Arrays;
+import sagwright.quantity.Figures;
 
 /**
  * The bench bed as a ruler: a line, ticks each 50 mm, figures each 100 mm, named places in bold.
@@ -61,6 +62,6 @@ final class Ruler {
   }
 
   private static TextLine figure(double mm, Font font, Color color) {
-    return TextLine.of(Figures.fixed(mm, mm == Math.rint(mm) ? 0 : 1), font, color);
+    return TextLine.of(Figures.rounded(mm, mm == Math.rint(mm) ? 0 : 1), font, color);
   }
 }

@@ -83,11 +83,18 @@ final class ShaftOutline {
     g.draw(shape());
   }
 
-  /** Only the outline, dotted: where the shaft lay unbent. */
+  /** Its two edges, dotted: where the shaft lay unbent. */
   void ghost(Graphics2D g, Palette palette) {
     g.setColor(palette.secondInk());
     g.setStroke(Style.DOTTED);
-    g.draw(shape());
+    for (int side : new int[] {-1, 1}) {
+      Path2D edge = new Path2D.Double();
+      edge.moveTo(scale.px(0), scale.axisPx() + side * half(0));
+      for (double x : xMm) {
+        edge.lineTo(scale.px(x), scale.axisPx() + side * half(x));
+      }
+      g.draw(edge);
+    }
   }
 
   /** A stroke across the wood at each place. */

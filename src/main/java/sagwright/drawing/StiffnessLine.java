@@ -8,6 +8,7 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import sagwright.quantity.Figures;
 
 /**
  * The stiffness line: N/mm along it, the ask as a plank of ash with hatched edges, each shaft a dot
@@ -103,13 +104,13 @@ public final class StiffnessLine {
     Palette p = style.palette();
     Font font = style.lettering().regular(14);
     double step = scale.step();
-    int decimals = Figures.decimalsOfStep(step);
+    int decimals = Ticks.decimals(step);
     g.setStroke(Style.HAIR);
     for (long i = (long) Math.ceil(scale.fromNPerMm() / step); i * step <= scale.toNPerMm(); i++) {
       double x = scale.px(i * step);
       g.setColor(p.ink());
       g.draw(new Line2D.Double(x, yPx - 4, x, yPx + 4));
-      TextLine figure = TextLine.of(Figures.fixed(i * step, decimals), font, p.secondInk());
+      TextLine figure = TextLine.of(Figures.rounded(i * step, decimals), font, p.secondInk());
       double half = figure.width(g) / 2;
       if (x - half >= scale.leftPx() - 1 && x + half <= scale.rightPx() + 1) {
         figure.centred(g, x, baselinePx);

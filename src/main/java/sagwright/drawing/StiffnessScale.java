@@ -45,6 +45,6 @@ public record StiffnessScale(double fromNPerMm, double toNPerMm, double leftPx, 
 
   double step() {
     double perPx = (toNPerMm - fromNPerMm) / (rightPx - leftPx);
-    return Figures.niceStep(LEAST_TICK_PX * perPx);
+    return Ticks.step(LEAST_TICK_PX * perPx);
   }
 }

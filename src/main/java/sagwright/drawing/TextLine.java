@@ -56,7 +56,37 @@ public final class TextLine {
     fromLeft(g, x - width(g) / 2, baseline);
   }
 
+  /** A text broken between words into lines of at most a width. */
+  public static List<String> wrapped(Graphics2D g, String text, Font font, double width) {
+    List<String> lines = new ArrayList<>();
+    String line = "";
+    for (String word : text.split(" ")) {
+      String longer = line.isEmpty() ? word : line + " " + word;
+      if (!line.isEmpty() && widthOf(g, longer, font) > width) {
+        lines.add(line);
+        line = word;
+      } else {
+        line = longer;
+      }
+    }
+    lines.add(line);
+    return lines;
+  }
+
+  /** A text cut off with an ellipsis where it is wider than a width. */
+  public static String shortened(Graphics2D g, String text, Font font, double width) {
+    String shown = text;
+    while (shown.length() > 2 && widthOf(g, shown, font) > width) {
+      shown = shown.substring(0, shown.length() - 2).stripTrailing() + "…";
+    }
+    return shown;
+  }
+
+  private static double widthOf(Graphics2D g, String text, Font font) {
+    return font.getStringBounds(text, g.getFontRenderContext()).getWidth();
+  }
+
   private static double advance(Graphics2D g, Piece piece) {
-    return piece.font().getStringBounds(piece.text(), g.getFontRenderContext()).getWidth();
+    return widthOf(g, piece.text(), piece.font());
   }
 }

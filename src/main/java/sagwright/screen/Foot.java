@@ -1,10 +1,9 @@
 package sagwright.screen;
 
 import java.awt.Dimension;
+import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
-import java.util.ArrayList;
-import java.util.List;
 import sagwright.drawing.Lettering;
 import sagwright.drawing.Palette;
 import sagwright.drawing.Style;
@@ -13,8 +12,8 @@ import sagwright.screen.theme.Picture;
 import sagwright.screen.theme.Theme;
 
 /**
- * The two lines at the foot of a page, left of its one control: what keeps people safe or what comes
- * next, large; what is less urgent under it. What is too long for one line takes both.
+ * The two lines at the foot of a page, left of its one control: what keeps people safe or what
+ * comes next, large; what is less urgent under it. What is too long for one line takes both.
  */
 public final class Foot extends Picture {
   private static final long serialVersionUID = 1L;
@@ -58,47 +57,15 @@ public final class Foot extends Picture {
     }
     if (line.width(g) <= area.getWidth()) {
       line.fromLeft(g, 0, 33);
-      TextLine.of(shortened(g, second, SMALL, area.getWidth()), lettering.regular(SMALL), p.secondInk())
-          .fromLeft(g, 0, 60);
+      String small = TextLine.shortened(g, second, lettering.regular(SMALL), area.getWidth());
+      TextLine.of(small, lettering.regular(SMALL), p.secondInk()).fromLeft(g, 0, 60);
       return;
     }
     double baseline = 28;
-    for (String part : wrapped(g, first, area.getWidth())) {
-      TextLine.of(part, lettering.semiBold(LEAST_LARGE), p.ink()).fromLeft(g, 0, baseline);
+    Font least = lettering.semiBold(LEAST_LARGE);
+    for (String part : TextLine.wrapped(g, first, least, area.getWidth())) {
+      TextLine.of(part, least, p.ink()).fromLeft(g, 0, baseline);
       baseline += 27;
     }
-  }
-
-  private static List<String> wrapped(Graphics2D g, String text, double width) {
-    List<String> lines = new ArrayList<>();
-    StringBuilder line = new StringBuilder();
-    for (String word : text.split(" ")) {
-      String longer = line.length() == 0 ? word : line + " " + word;
-      if (width(g, longer, LEAST_LARGE, true) > width && line.length() > 0) {
-        lines.add(line.toString());
-        line = new StringBuilder(word);
-      } else {
-        line = new StringBuilder(longer);
-      }
-    }
-    lines.add(line.toString());
-    return lines;
-  }
-
-  private static String shortened(Graphics2D g, String text, double size, double width) {
-    String shown = text;
-    while (width(g, shown, size, false) > width && shown.length() > 2) {
-      shown = shown.substring(0, shown.length() - 2) + "…";
-    }
-    return shown;
-  }
-
-  private static double width(Graphics2D g, String text, double size, boolean bold) {
-    Style style = Theme.style();
-    return TextLine.of(
-            text,
-            bold ? style.lettering().semiBold(size) : style.lettering().regular(size),
-            style.palette().ink())
-        .width(g);
   }
 }

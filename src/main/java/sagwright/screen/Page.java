@@ -100,8 +100,7 @@ public abstract class Page extends JPanel implements Zoom.Zoomed {
     body.setBounds(left, px(BODY_TOP), width, footTop - px(BODY_TOP) - px(2));
     int controlWidth = control.getPreferredSize().width;
     int controlHeight = control.getPreferredSize().height;
-    control.setBounds(
-        left + width - controlWidth, footTop + px(10), controlWidth, controlHeight);
+    control.setBounds(left + width - controlWidth, footTop + px(10), controlWidth, controlHeight);
     int room = width - controlWidth - px(20);
     foot.setBounds(left, footTop + px(2), room, px(FOOT - 4));
     if (question != null) {

@@ -1,8 +1,9 @@
 package sagwright.screen;
 
-/**
- * How a form hears what became of what it sent. May be called from any thread, once.
- */
+import java.util.function.Consumer;
+import javax.swing.SwingUtilities;
+
+/** How a form hears what became of what it sent. May be called from any thread, once. */
 public interface Reply {
   /** It is kept. */
   void done();
@@ -13,4 +14,19 @@ public interface Reply {
    * @param why one line for people
    */
   void refused(String why);
+
+  /** A reply that is heard on the event thread, whatever thread gives it. */
+  static Reply onEventThread(Runnable whenDone, Consumer<String> whenRefused) {
+    return new Reply() {
+      @Override
+      public void done() {
+        SwingUtilities.invokeLater(whenDone);
+      }
+
+      @Override
+      public void refused(String why) {
+        SwingUtilities.invokeLater(() -> whenRefused.accept(why));
+      }
+    };
+  }
 }

@@ -14,7 +14,9 @@ import javax.swing.JPanel;
 import javax.swing.KeyStroke;
 import sagwright.screen.theme.Zoom;
 
-/** What fills the window: the rail and one open page. F1, F2 … open the pages in the rail's order. */
+/**
+ * What fills the window: the rail and one open page. F1, F2 … open the pages in the rail's order.
+ */
 public final class Shell extends JPanel {
   private static final long serialVersionUID = 1L;
 

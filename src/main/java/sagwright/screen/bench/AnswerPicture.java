@@ -4,13 +4,14 @@ import java.awt.Dimension;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
-import sagwright.drawing.Figures;
+import java.util.List;
 import sagwright.drawing.Lettering;
 import sagwright.drawing.Palette;
 import sagwright.drawing.StiffnessLine;
 import sagwright.drawing.StiffnessMark;
 import sagwright.drawing.Style;
 import sagwright.drawing.TextLine;
+import sagwright.quantity.Figures;
 import sagwright.screen.theme.Picture;
 import sagwright.screen.theme.Theme;
 import sagwright.uncertainty.Estimate;
@@ -19,7 +20,6 @@ import sagwright.uncertainty.Estimate;
 final class AnswerPicture extends Picture {
   private static final long serialVersionUID = 1L;
   private static final double VALUE_ENDS = 0.63;
-  private static final int MOST_DECIMALS = 3;
 
   private transient BenchView view;
 
@@ -43,11 +43,14 @@ final class AnswerPicture extends Picture {
     BenchView.Answer answer = view.answer();
     String heading = answer == null ? "No run yet" : answer.from();
     TextLine.of(heading, l.regular(16), p.secondInk()).fromLeft(g, 0, 20);
-    row(g, area, 56, "stiffness now", answer == null ? null : answer.stiffnessNPerMm(), "N/mm");
-    Estimate modulus = answer == null ? null : inGPa(answer.modulusMPa());
-    row(g, area, 88, "modulus", modulus, "GPa");
     BenchView.Forecast forecast = view.forecast();
-    row(g, area, 120, "finished cue", forecast == null ? null : forecast.stiffnessNPerMm(), "N/mm");
+    rows(
+        g,
+        area,
+        List.of(
+            new Row("stiffness now", answer == null ? null : answer.stiffnessNPerMm(), "N/mm"),
+            new Row("modulus", answer == null ? null : inGPa(answer.modulusMPa()), "GPa"),
+            new Row("finished cue", forecast == null ? null : forecast.stiffnessNPerMm(), "N/mm")));
     g.setColor(p.hairline());
     g.setStroke(Style.OUTLINE);
     g.draw(new Line2D.Double(0, 136, area.getMaxX(), 136));
@@ -92,30 +95,42 @@ final class AnswerPicture extends Picture {
     Lettering l = Theme.style().lettering();
     Palette p = Theme.style().palette();
     TextLine.of(forecast.word(), l.bold(46), p.ink()).fromLeft(g, -2, 179);
-    TextLine.of(Figures.inHundred(forecast.chance(), forecast.sureness()), l.bold(20), p.ink())
-        .toRight(g, area.getMaxX(), 159);
+    TextLine.of(chance(forecast), l.bold(20), p.ink()).toRight(g, area.getMaxX(), 159);
     TextLine.of(forecast.note(), l.regular(14), p.secondInk()).toRight(g, area.getMaxX(), 179);
   }
 
-  /** Figures aligned on the point: what a row has fewer decimals is filled with figure spaces. */
-  private static void row(
-      Graphics2D g, Rectangle2D area, double y, String name, Estimate estimate, String unit) {
+  private static String chance(BenchView.Forecast forecast) {
+    return Figures.chancePercent(forecast.chance(), forecast.sureness()) + " in 100";
+  }
+
+  /** A line of the table; the estimate is null where there is none yet. */
+  private record Row(String name, Estimate estimate, String unit) {
+    String value() {
+      return estimate == null ? "–" : Figures.value(estimate.value(), estimate.halfWidth95());
+    }
+
+    String plusMinus() {
+      boolean known = estimate != null && estimate.halfWidth95() > 0;
+      return known ? "± " + Figures.value(estimate.halfWidth95(), estimate.halfWidth95()) : "";
+    }
+  }
+
+  /** Figures aligned on the point, one under the other. */
+  private static void rows(Graphics2D g, Rectangle2D area, List<Row> rows) {
     Lettering l = Theme.style().lettering();
     Palette p = Theme.style().palette();
-    TextLine.of(name, l.regular(16), p.ink()).fromLeft(g, 0, y);
-    TextLine.of(unit, l.regular(16), p.secondInk()).toRight(g, area.getMaxX(), y);
+    List<String> values = Figures.alignedOnThePoint(rows.stream().map(Row::value).toList());
     double valueEnds = area.getWidth() * VALUE_ENDS;
-    if (estimate == null) {
-      TextLine.of("–", l.bold(24), p.secondInk()).toRight(g, valueEnds, y);
-      return;
+    double y = 56;
+    for (int i = 0; i < rows.size(); i++) {
+      Row row = rows.get(i);
+      TextLine.of(row.name(), l.regular(16), p.ink()).fromLeft(g, 0, y);
+      TextLine.of(values.get(i), l.bold(24), row.estimate() == null ? p.secondInk() : p.ink())
+          .toRight(g, valueEnds, y);
+      TextLine.of(row.plusMinus(), l.regular(16), p.secondInk()).fromLeft(g, valueEnds + 10, y);
+      TextLine.of(row.unit(), l.regular(16), p.secondInk()).toRight(g, area.getMaxX(), y);
+      y += 32;
     }
-    double half = estimate.halfWidth95();
-    int decimals = Math.min(MOST_DECIMALS, Figures.decimalsFor(half));
-    String fill = Figures.space(decimals == 0 ? MOST_DECIMALS + 1 : MOST_DECIMALS - decimals);
-    TextLine.of(Figures.fixed(estimate.value(), decimals) + fill, l.bold(24), p.ink())
-        .toRight(g, valueEnds, y);
-    TextLine.of("± " + Figures.fixed(half, decimals), l.regular(16), p.secondInk())
-        .fromLeft(g, valueEnds + 10, y);
   }
 
   private static Estimate inGPa(Estimate mpa) {
@@ -143,16 +158,13 @@ final class AnswerPicture extends Picture {
             + " N/mm: "
             + f.word()
             + ", "
-            + Figures.inHundred(f.chance(), f.sureness())
+            + chance(f)
             + " "
             + f.note()
             + ".";
   }
 
   private static String said(Estimate estimate) {
-    int decimals = Figures.decimalsFor(estimate.halfWidth95());
-    return Figures.fixed(estimate.value(), decimals)
-        + " ± "
-        + Figures.fixed(estimate.halfWidth95(), decimals);
+    return Figures.withPlusMinus(estimate.value(), estimate.halfWidth95());
   }
 }

@@ -23,19 +23,25 @@ public interface BenchActions {
   /** The shaft now lies turned by so many degrees. */
   void turnTo(double degrees);
 
-  /** A run that was read by hand: settled pairs. */
-  void keepHandRead(List<HungPair> pairs, Reply reply);
+  /** A run that was read by hand. */
+  void keepHandRead(HandRead read, Reply reply);
 
   /** Answers the question that the view asks. */
   void answer(Choice choice);
 
   /**
-   * A load that was hung and what the dial showed.
+   * Settled pairs, from any zero.
    *
-   * @param loadN from any zero
-   * @param dialMm deflection the way the load pushes, from any zero
+   * @param massesHung whether the loads were hung as masses
+   * @param hung masses in g, or loads in N
+   * @param dialMm one deflection for each, the way the load pushes
    */
-  record HungPair(double loadN, double dialMm) {}
+  record HandRead(boolean massesHung, List<Double> hung, List<Double> dialMm) {
+    public HandRead {
+      hung = List.copyOf(hung);
+      dialMm = List.copyOf(dialMm);
+    }
+  }
 
   /** An answer that a question offers; the view says which. */
   enum Choice {

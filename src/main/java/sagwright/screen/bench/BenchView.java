@@ -12,8 +12,8 @@ import sagwright.drawing.TurnedRun;
 import sagwright.uncertainty.Estimate;
 
 /**
- * All that the bench screen shows at one moment. Immutable; parts that stay the same from one view to
- * the next should be the same objects, so that their pictures need not be worked out again.
+ * All that the bench screen shows at one moment. Immutable; parts that stay the same from one view
+ * to the next should be the same objects, so that their pictures need not be worked out again.
  *
  * @param shaft what lies there, null for nothing
  * @param order what it is tried for, null for none
@@ -83,8 +83,7 @@ public record BenchView(
    * @param bendMm deflection less what the frame gives
    */
   public record HeadReading(double loadN, double deflectionMm, double bendMm) {
-    public static final HeadReading NONE =
-        new HeadReading(Double.NaN, Double.NaN, Double.NaN);
+    public static final HeadReading NONE = new HeadReading(Double.NaN, Double.NaN, Double.NaN);
   }
 
   /**
@@ -158,10 +157,6 @@ public record BenchView(
     }
   }
 
-  /**
-   * One answer.
-   *
-   * @param key the letter that gives it
-   */
-  public record Offer(BenchActions.Choice choice, String words, char key) {}
+  /** One answer. */
+  public record Offer(BenchActions.Choice choice, String words) {}
 }

@@ -5,18 +5,20 @@ import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.stream.Collectors;
 import sagwright.drawing.ButtEnd;
-import sagwright.drawing.Figures;
 import sagwright.drawing.Lettering;
 import sagwright.drawing.Palette;
 import sagwright.drawing.Style;
 import sagwright.drawing.TextLine;
 import sagwright.drawing.TurnedRun;
+import sagwright.quantity.Figures;
 import sagwright.screen.theme.Picture;
 import sagwright.screen.theme.Theme;
 
 /** The butt end as it lies now, with the runs so far at their turns. */
 final class ButtPicture extends Picture {
   private static final long serialVersionUID = 1L;
+
+  private static final double NOTE = 26;
 
   private transient BenchView view;
 
@@ -46,11 +48,10 @@ final class ButtPicture extends Picture {
     new ButtEnd(Theme.style())
         .paint(
             g,
-            new Rectangle2D.Double(0, 24, area.getWidth(), area.getHeight() - 24),
+            new Rectangle2D.Double(0, 24, area.getWidth(), area.getHeight() - 24 - NOTE),
             turns.nowDegrees(),
             turns.runs());
-    TextLine.of(turns.note(), l.regular(14), p.secondInk())
-        .fromLeft(g, 0, area.getHeight() - 8);
+    TextLine.of(turns.note(), l.regular(14), p.secondInk()).fromLeft(g, 0, area.getHeight() - 8);
   }
 
   private static String whereMarkIs(double turnDegrees) {
@@ -59,7 +60,7 @@ final class ButtPicture extends Picture {
       case 90 -> "to the right";
       case 180 -> "down";
       case 270 -> "to the left";
-      default -> "at " + Figures.fixed(turnDegrees, 0) + "°";
+      default -> "at " + Figures.rounded(turnDegrees, 0) + "°";
     };
   }
 
@@ -71,7 +72,7 @@ final class ButtPicture extends Picture {
     return "Mark "
         + whereMarkIs(view.turns().nowDegrees())
         + ". "
-        + view.turns().runs().stream().map(TurnedRun::words).collect(Collectors.joining(", "))
+        + view.turns().runs().stream().map(TurnedRun::inWords).collect(Collectors.joining(", "))
         + ". "
         + view.turns().note();
   }

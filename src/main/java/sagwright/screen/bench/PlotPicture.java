@@ -3,13 +3,13 @@ package sagwright.screen.bench;
 import java.awt.Dimension;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
-import sagwright.drawing.Figures;
 import sagwright.drawing.FittedLine;
 import sagwright.drawing.LoadDeflectionPlot;
 import sagwright.drawing.LoadDeflectionScene;
 import sagwright.drawing.Palette;
 import sagwright.drawing.Style;
 import sagwright.drawing.TextLine;
+import sagwright.quantity.Figures;
 import sagwright.screen.theme.Picture;
 import sagwright.screen.theme.Theme;
 
@@ -65,16 +65,16 @@ final class PlotPicture extends Picture {
     String run = view.phase().isRunning() ? "this run so far" : "this run";
     TextLine.of(run, style.lettering().regular(14), p.secondInk()).fromLeft(g, x, y);
     TextLine.of(
-            Figures.fixed(line.stiffnessNPerMm(), view.phase().isRunning() ? 2 : 3),
+            Figures.rounded(line.stiffnessNPerMm(), view.phase().isRunning() ? 2 : 3),
             style.lettering().bold(24),
             p.ink())
         .after(10, "N/mm", style.lettering().regular(14), p.secondInk())
         .fromLeft(g, x, y + 26);
     String window =
         "fit window "
-            + Figures.fixed(line.windowFromN(), 0)
+            + Figures.rounded(line.windowFromN(), 0)
             + " to "
-            + Figures.fixed(line.windowToN(), 0)
+            + Figures.rounded(line.windowToN(), 0)
             + " N";
     TextLine.of(window, style.lettering().regular(14), p.secondInk()).fromLeft(g, x, y + 50);
   }
@@ -85,7 +85,7 @@ final class PlotPicture extends Picture {
       return "Load against deflection: no line yet.";
     }
     return "Load against deflection: "
-        + Figures.fixed(view.curves().line().stiffnessNPerMm(), 3)
+        + Figures.rounded(view.curves().line().stiffnessNPerMm(), 3)
         + " N/mm.";
   }
 }

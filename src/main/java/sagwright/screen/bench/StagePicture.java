@@ -5,9 +5,9 @@ import java.awt.Graphics2D;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Rectangle2D;
-import sagwright.drawing.Figures;
 import sagwright.drawing.LongDrawing;
 import sagwright.drawing.LongScene;
+import sagwright.quantity.Figures;
 import sagwright.screen.theme.Picture;
 import sagwright.screen.theme.Theme;
 
@@ -55,10 +55,12 @@ final class StagePicture extends Picture {
   }
 
   @Override
-  protected void paint(Graphics2D g, Rectangle2D area) {
+  protected void paint(Graphics2D g, Rectangle2D whole) {
     if (view == null) {
       return;
     }
+    Rectangle2D area =
+        new Rectangle2D.Double(1, 0, whole.getWidth() - 2, whole.getHeight()); // outlines' width
     LongDrawing drawing = new LongDrawing(Theme.style());
     String instruction = view.phase().instruction();
     if (scene == null) {
@@ -69,8 +71,7 @@ final class StagePicture extends Picture {
     LongScene.Moment moment =
         new LongScene.Moment(
             instruction, view.shownDetail(), now.loadN(), now.deflectionMm(), now.bendMm());
-    double hoverMm =
-        Double.isNaN(hoverPx) ? Double.NaN : LongDrawing.placeMm(area, scene, hoverPx);
+    double hoverMm = Double.isNaN(hoverPx) ? Double.NaN : LongDrawing.placeMm(area, scene, hoverPx);
     drawing.paint(g, area, scene.showing(moment), hoverMm);
   }
 
@@ -83,9 +84,9 @@ final class StagePicture extends Picture {
         + ", "
         + view.shownDetail()
         + ". Load "
-        + Figures.fixed(view.reading().loadN(), 2)
+        + Figures.rounded(view.reading().loadN(), 2)
         + " N, deflection "
-        + Figures.fixed(view.reading().deflectionMm(), 2)
+        + Figures.rounded(view.reading().deflectionMm(), 2)
         + " mm.";
   }
 }

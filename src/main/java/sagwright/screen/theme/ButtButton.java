@@ -82,8 +82,7 @@ public final class ButtButton extends JButton implements Zoom.Zoomed {
       g.fillRect(28, 1, 2, (int) height - 2);
     }
     TextLine key =
-        TextLine.of(
-            keyWords, style.lettering().regular(16), can ? p.onEbony() : p.secondInk());
+        TextLine.of(keyWords, style.lettering().regular(16), can ? p.onEbony() : p.secondInk());
     double room = width - 45 - 20 - key.width(g) - 12;
     double size = 34;
     TextLine words = words(style, size, can);
@@ -105,7 +104,6 @@ public final class ButtButton extends JButton implements Zoom.Zoomed {
 
   private TextLine words(Style style, double size, boolean can) {
     Palette p = style.palette();
-    return TextLine.of(
-        getText(), style.lettering().bold(size), can ? p.onEbony() : p.secondInk());
+    return TextLine.of(getText(), style.lettering().bold(size), can ? p.onEbony() : p.secondInk());
   }
 }

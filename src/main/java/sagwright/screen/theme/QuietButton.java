@@ -69,15 +69,12 @@ public final class QuietButton extends JButton implements Zoom.Zoomed {
       double baseline = height / 2 + 5;
       TextLine words =
           TextLine.of(
-              getText(),
-              style.lettering().semiBold(SIZE),
-              isEnabled() ? p.ink() : p.secondInk());
+              getText(), style.lettering().semiBold(SIZE), isEnabled() ? p.ink() : p.secondInk());
       double end = words.fromLeft(g, 6, baseline);
       g.setColor(getModel().isRollover() ? p.brass() : p.secondInk());
       g.setStroke(Style.HAIR);
       g.draw(new Line2D.Double(6, baseline + 4, end, baseline + 4));
-      TextLine.of(key, style.lettering().bold(SIZE), p.brassText())
-          .fromLeft(g, end + 8, baseline);
+      TextLine.of(key, style.lettering().bold(SIZE), p.brassText()).fromLeft(g, end + 8, baseline);
       if (isFocusOwner()) {
         g.setColor(p.brass());
         g.setStroke(new BasicStroke(2.5f));

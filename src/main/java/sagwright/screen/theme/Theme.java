@@ -43,8 +43,8 @@ public enum Theme {
   }
 
   /**
-   * Puts this theme in force: typeface, then colours, then look and feel. Event thread only. Windows
-   * that are already open follow by {@code FlatLaf.updateUI()}.
+   * Puts this theme in force: typeface, then colours, then look and feel. Event thread only.
+   * Windows that are already open follow by {@code FlatLaf.updateUI()}.
    */
   public void install() {
     Lettering lettering = isInstalled() ? style().lettering() : registered(Lettering.load());

@@ -1,0 +1,88 @@
+package sagwright.screen.bench;
+
+import java.awt.Dimension;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import sagwright.screen.theme.QuietButton;
+import sagwright.screen.theme.Zoom;
+
+/** The live bench: the stage above; plot, answer and butt end below, each in its place. */
+final class BenchBody extends JPanel implements Zoom.Zoomed {
+  private static final long serialVersionUID = 1L;
+
+  /** Of the body's height at zoom 1: 357 of 650, as the stage was drawn. */
+  private static final double STAGE_SHARE = 0.55;
+
+  private static final int TURNS_WIDTH = 236;
+  private static final int ANSWER_WIDTH = 396;
+  private static final int GAP = 40;
+  private static final int ACTIONS = 44;
+
+  private final StagePicture stage = new StagePicture();
+  private final PlotPicture plot = new PlotPicture();
+  private final AnswerPicture answer = new AnswerPicture();
+  private final ButtPicture turns = new ButtPicture();
+  private final QuietButton turn;
+  private final QuietButton handRead;
+  private final QuietButton behind;
+  private double zoom = 1;
+
+  BenchBody(Runnable turnOn, Runnable typeIn, Runnable lookBehind) {
+    setLayout(null);
+    setName("bench.body");
+    turn = quiet("bench.turn", "turn by 90°", "T", turnOn);
+    handRead = quiet("bench.handRead", "type in a run", "H", typeIn);
+    behind = quiet("bench.behind", "± is 95 %: why", "W", lookBehind);
+    for (JComponent part : new JComponent[] {stage, plot, behind, answer, turns, turn, handRead}) {
+      add(part);
+    }
+  }
+
+  private static QuietButton quiet(String name, String words, String key, Runnable run) {
+    QuietButton button = new QuietButton(name, words, key);
+    button.addActionListener(e -> run.run());
+    return button;
+  }
+
+  void show(BenchView view) {
+    stage.show(view);
+    plot.show(view);
+    answer.show(view);
+    turns.show(view);
+    turn.setEnabled(view.shaft() != null && !view.phase().isRunning());
+    handRead.setEnabled(view.shaft() != null && !view.phase().isRunning());
+    behind.setVisible(view.answer() != null);
+  }
+
+  @Override
+  public void zoomTo(double to) {
+    zoom = to;
+    revalidate();
+  }
+
+  @Override
+  public void doLayout() {
+    int top = (int) Math.round(getHeight() * STAGE_SHARE);
+    int low = getHeight() - top;
+    stage.setBounds(0, 0, getWidth(), top);
+    int turnsWidth = px(TURNS_WIDTH);
+    int turnsLeft = getWidth() - turnsWidth;
+    int spare = Math.max(0, getWidth() - px(TURNS_WIDTH + ANSWER_WIDTH + 2 * GAP + 384));
+    int answerWidth = px(ANSWER_WIDTH) + spare / 3;
+    int answerLeft = turnsLeft - px(GAP) - answerWidth;
+    plot.setBounds(0, top, answerLeft - px(GAP + 16), low);
+    answer.setBounds(answerLeft, top, answerWidth, low);
+    Dimension why = behind.getPreferredSize();
+    behind.setBounds(
+        answerLeft + answerWidth - why.width + px(6), top - px(7), why.width, why.height);
+    turns.setBounds(turnsLeft, top, turnsWidth, low - px(ACTIONS));
+    int y = top + low - px(ACTIONS);
+    turn.setBounds(turnsLeft - px(6), y, turn.getPreferredSize().width, px(ACTIONS));
+    int handWidth = handRead.getPreferredSize().width;
+    handRead.setBounds(turnsLeft + turnsWidth - handWidth + px(6), y, handWidth, px(ACTIONS));
+  }
+
+  private int px(int atZoomOne) {
+    return (int) Math.round(atZoomOne * zoom);
+  }
+}

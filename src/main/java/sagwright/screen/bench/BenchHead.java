@@ -1,0 +1,93 @@
+package sagwright.screen.bench;
+
+import java.awt.event.ActionEvent;
+import java.awt.event.KeyEvent;
+import javax.swing.AbstractAction;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+import javax.swing.KeyStroke;
+import net.miginfocom.swing.MigLayout;
+import sagwright.screen.theme.Text;
+import sagwright.screen.theme.Theme;
+import sagwright.screen.theme.UnderlinedField;
+
+/** The head of the bench page: which blank lies there, which order it is tried for. */
+final class BenchHead extends JPanel {
+  private static final long serialVersionUID = 1L;
+
+  private final UnderlinedField tag = new UnderlinedField("bench.tag", "type or scan a tag");
+  private final UnderlinedField order = new UnderlinedField("bench.order", "order");
+  private final JLabel details = Text.second("");
+  private final JLabel asks = Text.second("");
+
+  /**
+   * @param test what Space does, also while a tag is typed: no tag has a space in it
+   * @param toWork takes the focus once something is laid
+   */
+  BenchHead(BenchActions actions, Runnable test, Runnable toWork) {
+    super(new MigLayout("insets 10 0 0 0, aligny bottom", "[]14[grow,shrink]20[]10[]", "[54!]"));
+    setName("bench.head");
+    order.setFont(Theme.style().lettering().semiBold(20));
+    order.setHorizontalAlignment(JTextField.TRAILING);
+    asks.setFont(Theme.style().lettering().regular(20));
+    add(tag, "aligny baseline");
+    add(details, "aligny baseline, wmin 0");
+    add(order, "aligny baseline");
+    add(asks, "aligny baseline");
+    tag.addActionListener(
+        e -> {
+          actions.lay(tag.getText().trim());
+          toWork.run();
+        });
+    order.addActionListener(
+        e -> {
+          actions.tryFor(order.getText().trim());
+          toWork.run();
+        });
+    for (JTextField field : new JTextField[] {tag, order}) {
+      field.getInputMap().put(KeyStroke.getKeyStroke(KeyEvent.VK_SPACE, 0), "test");
+      field.getInputMap().put(KeyStroke.getKeyStroke(' '), "test.typed");
+      field.getActionMap().put("test", action(test));
+      field.getActionMap().put("test.typed", action(() -> {}));
+    }
+  }
+
+  void show(BenchView view) {
+    boolean laid = view.shaft() != null;
+    if (!tag.isFocusOwner()) {
+      set(tag, laid ? view.shaft().tag() : "");
+    }
+    details.setText(laid ? view.shaft().details() : "");
+    boolean tried = view.order() != null;
+    if (!order.isFocusOwner()) {
+      set(order, tried ? view.order().number() : "");
+    }
+    asks.setText(tried ? view.order().asks() : "");
+  }
+
+  void focusTag() {
+    tag.requestFocusInWindow();
+  }
+
+  void focusOrder() {
+    order.requestFocusInWindow();
+  }
+
+  private static void set(JTextField field, String text) {
+    if (!field.getText().equals(text)) {
+      field.setText(text);
+    }
+  }
+
+  private static AbstractAction action(Runnable run) {
+    return new AbstractAction() {
+      private static final long serialVersionUID = 1L;
+
+      @Override
+      public void actionPerformed(ActionEvent e) {
+        run.run();
+      }
+    };
+  }
+}

@@ -1,0 +1,230 @@
+package sagwright.screen.bench;
+
+import java.awt.CardLayout;
+import java.awt.event.ActionEvent;
+import java.awt.event.KeyEvent;
+import javax.swing.AbstractAction;
+import javax.swing.JPanel;
+import javax.swing.KeyStroke;
+import sagwright.screen.Mailbox;
+import sagwright.screen.Page;
+import sagwright.screen.Refresh;
+
+/**
+ * The bench. Space begins and ends a test, Esc breaks it off; B goes to the tag, O to the order, T
+ * turns the shaft, H types in a run, W shows what stands behind the ±.
+ */
+public final class BenchScreen extends Page {
+  private static final long serialVersionUID = 1L;
+
+  /** A pedal bounces, a held key repeats: no second Space counts within so long. */
+  private static final long SPACE_REST_NS = 400_000_000;
+
+  private static final String LIVE = "live";
+  private static final String HAND = "hand";
+  private static final String BEHIND = "behind";
+  private static final double QUARTER_TURN = 90;
+
+  private final transient BenchActions actions;
+  private final transient Refresh<BenchView> refresh;
+  private final transient Tones tones = new Tones();
+  private final CardLayout cards = new CardLayout();
+  private final JPanel sides = new JPanel(cards);
+  private final BenchHead head;
+  private final BenchBody live;
+  private final BehindPanel behind;
+  private final HandReadForm hand;
+  private transient BenchView view;
+  private transient BenchView.Question asked;
+  private String side = LIVE;
+  private boolean spaceIsDown;
+  private long lastSpaceNs = System.nanoTime() - SPACE_REST_NS;
+
+  public BenchScreen(Mailbox<BenchView> mailbox, BenchActions actions) {
+    super("Bench");
+    this.actions = actions;
+    this.view = mailbox.newest();
+    this.head = new BenchHead(actions, this::space, this::toWork);
+    this.live = new BenchBody(this::turnOn, () -> turnTo(HAND), () -> turnTo(BEHIND));
+    this.behind = new BehindPanel(() -> turnTo(LIVE));
+    this.hand = new HandReadForm(actions, () -> turnTo(LIVE));
+    sides.add(live, LIVE);
+    sides.add(hand, HAND);
+    sides.add(behind, BEHIND);
+    fill(head, sides);
+    keys();
+    control().addActionListener(e -> press());
+    this.refresh = new Refresh<>(mailbox, this::show);
+    refresh.now();
+  }
+
+  @Override
+  public void opened() {
+    refresh.start();
+    toWork();
+  }
+
+  @Override
+  public void left() {
+    refresh.stop();
+  }
+
+  /** Ends the sound thread; for when the program ends. */
+  public void close() {
+    tones.close();
+  }
+
+  private void show(BenchView next) {
+    Phase before = view.phase();
+    view = next;
+    head.show(next);
+    live.show(next);
+    behind.show(next);
+    foot().say(next.safety(), footLine(next));
+    question(next.question());
+    controls();
+    if (next.phase() != before) {
+      tones.play(next.phase());
+    }
+  }
+
+  private static String footLine(BenchView view) {
+    String warning = view.warnings().isEmpty() ? "" : view.warnings().get(0) + ".  ";
+    return warning + view.line();
+  }
+
+  private void question(BenchView.Question next) {
+    if (next == null ? asked == null : next.equals(asked)) {
+      return;
+    }
+    asked = next;
+    ask(next == null ? null : new QuestionStrip(next, actions));
+  }
+
+  private void controls() {
+    if (side.equals(HAND)) {
+      control().say("Keep run", "Enter");
+      control().setEnabled(true);
+      return;
+    }
+    Phase phase = view.phase();
+    control().say("Test", phase.isRunning() ? "Space ends it" : "Space");
+    control().setEnabled(phase.isRunning() || phase.canBegin());
+  }
+
+  private void keys() {
+    // the control does not take Space for itself: it is the test's from anywhere on the page
+    control().getInputMap().put(KeyStroke.getKeyStroke(KeyEvent.VK_SPACE, 0), "none");
+    control().getInputMap().put(KeyStroke.getKeyStroke(KeyEvent.VK_SPACE, 0, true), "none");
+    key(KeyStroke.getKeyStroke(KeyEvent.VK_SPACE, 0), this::space);
+    key(KeyStroke.getKeyStroke(KeyEvent.VK_SPACE, 0, true), () -> spaceIsDown = false);
+    key(KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), this::escape);
+    letter('b', head::focusTag);
+    letter('o', head::focusOrder);
+    letter('t', this::turnOn);
+    letter('h', () -> turnTo(HAND));
+    letter('w', () -> turnTo(BEHIND));
+    for (BenchActions.Choice choice : BenchActions.Choice.values()) {
+      letter(keyOf(choice), () -> answer(choice));
+    }
+  }
+
+  /** The letters that answer a question; its offers name the same. */
+  static char keyOf(BenchActions.Choice choice) {
+    return switch (choice) {
+      case KEEP -> 'y';
+      case MOVE -> 'n';
+      case LATER -> 'l';
+    };
+  }
+
+  private void letter(char key, Runnable run) {
+    key(KeyStroke.getKeyStroke(key), run);
+    key(KeyStroke.getKeyStroke(Character.toUpperCase(key)), run);
+  }
+
+  private void key(KeyStroke stroke, Runnable run) {
+    getInputMap(WHEN_IN_FOCUSED_WINDOW).put(stroke, stroke.toString());
+    getActionMap()
+        .put(
+            stroke.toString(),
+            new AbstractAction() {
+              private static final long serialVersionUID = 1L;
+
+              @Override
+              public void actionPerformed(ActionEvent e) {
+                run.run();
+              }
+            });
+  }
+
+  private void space() {
+    long now = System.nanoTime();
+    boolean bounced = spaceIsDown || now - lastSpaceNs < SPACE_REST_NS;
+    spaceIsDown = true;
+    if (!bounced && side.equals(LIVE)) {
+      lastSpaceNs = now;
+      press();
+    }
+  }
+
+  private void press() {
+    if (side.equals(HAND)) {
+      hand.keep();
+    } else if (view.phase().isRunning() || view.phase().canBegin()) {
+      turnTo(LIVE);
+      actions.test();
+    }
+  }
+
+  private void escape() {
+    if (!side.equals(LIVE)) {
+      turnTo(LIVE);
+    } else if (view.phase().isRunning()) {
+      actions.breakOff();
+    } else {
+      toWork();
+    }
+  }
+
+  private void turnOn() {
+    if (side.equals(LIVE) && view.shaft() != null && !view.phase().isRunning()) {
+      actions.turnTo((view.turns().nowDegrees() + QUARTER_TURN) % 360);
+    }
+  }
+
+  private void answer(BenchActions.Choice choice) {
+    boolean offered = asked != null && asked.offers().stream().anyMatch(o -> o.choice() == choice);
+    if (offered) {
+      actions.answer(choice);
+    }
+  }
+
+  private void turnTo(String to) {
+    boolean mayLeave = !view.phase().isRunning() || to.equals(LIVE);
+    boolean hasIt =
+        to.equals(LIVE)
+            || (to.equals(HAND) && view.shaft() != null)
+            || (to.equals(BEHIND) && view.answer() != null);
+    if (to.equals(side) || !mayLeave || !hasIt) {
+      return;
+    }
+    side = to;
+    cards.show(sides, to);
+    controls();
+    if (to.equals(HAND)) {
+      hand.begin();
+    } else {
+      toWork();
+    }
+  }
+
+  /** Where work goes on: at the control, or at the tag while nothing lies there. */
+  private void toWork() {
+    if (view.shaft() == null) {
+      head.focusTag();
+    } else {
+      control().requestFocusInWindow();
+    }
+  }
+}
