@@ -13,7 +13,8 @@ final class Blocks {
   private final int last;
   private final int count;
   private final double[] loadN;
-  private final double[] deflectionMm;
+  private final double[] deflections;
+  private double[] deflectionMm;
 
   private Blocks(double[] loadN, double[] deflectionMm, int first, int last, int most) {
     this.first = first;
@@ -22,7 +23,7 @@ final class Blocks {
     size = wanted | 1; // an odd number of samples has a sample in its middle
     count = Math.max(1, (last - first) / size);
     this.loadN = courseOf(loadN);
-    this.deflectionMm = courseOf(deflectionMm);
+    deflections = deflectionMm;
   }
 
   /** Of samples {@code first … last}, the last excluded, in {@code most} blocks or fewer. */
@@ -53,7 +54,14 @@ final class Blocks {
 
   /** Smoothed deflection of a block in mm. */
   double deflectionMm(int block) {
-    return deflectionMm[block];
+    return deflectionCourse()[block];
+  }
+
+  private double[] deflectionCourse() {
+    if (deflectionMm == null) {
+      deflectionMm = courseOf(deflections);
+    }
+    return deflectionMm;
   }
 
   /** The course of any quantity that has a value for each sample: medians, smoothed. */
@@ -81,10 +89,17 @@ final class Blocks {
    */
   private double greatestKept(double[] values, double[] course, double noise) {
     double greatest = Double.NEGATIVE_INFINITY;
+    double worthLooking = Double.NEGATIVE_INFINITY;
+    for (double c : course) {
+      worthLooking = Math.max(worthLooking, c);
+    }
     for (int b = 0; b < count; b++) {
       double moves = 0;
       for (int c = Math.max(0, b - 2); c <= Math.min(count - 1, b + 2); c++) {
         moves = Math.max(moves, Math.abs(course[c] - course[b]));
+      }
+      if (course[b] + moves + noise < worthLooking) {
+        continue;
       }
       for (int i = start(b); i < end(b); i++) {
         if (values[i] > greatest && hasCompany(values, i, noise + moves)) {
@@ -107,7 +122,7 @@ final class Blocks {
     return greatestKept(loads, loadN, noiseN);
   }
 
-  double greatestDeflectionKept(double[] deflections, double noiseMm) {
-    return greatestKept(deflections, deflectionMm, noiseMm);
+  double greatestDeflectionKept(double noiseMm) {
+    return greatestKept(deflections, deflectionCourse(), noiseMm);
   }
 }

@@ -7,6 +7,7 @@ package sagwright.run;
  */
 final class Hysteresis {
   private static final double HALF_BAND = 0.15;
+  private static final double WELL_BELOW = 0.7;
 
   private final double[] load;
   private final double[] deflection;
@@ -37,15 +38,19 @@ final class Hysteresis {
     return b;
   }
 
-  /** Whether the load fell to half while the deflection did not come back. */
+  /** Whether the load fell well below its greatest while the deflection did not come back. */
   boolean broke() {
-    int b = pastHalf();
-    if (b == course.blocks().count()) {
+    Blocks blocks = course.blocks();
+    int peak = course.peakBlock();
+    int b = peak;
+    while (b < blocks.count() && blocks.loadN(b) > level(WELL_BELOW)) {
+      b++;
+    }
+    if (b == blocks.count()) {
       return false;
     }
-    double back =
-        course.blocks().deflectionMm(course.peakBlock()) - course.blocks().deflectionMm(b);
-    return back < (halfN - course.zeroN()) / stiffness / 4;
+    double back = blocks.deflectionMm(peak) - blocks.deflectionMm(b);
+    return back < (1 - WELL_BELOW) * (level(1) - level(0)) / stiffness / 4;
   }
 
   /** The gap in mm, or null where the load does not come back to half along an unloading. */

@@ -9,7 +9,7 @@ package sagwright.run;
  * so that a hold, and creep in it, stays outside.
  */
 final class LoadCourse {
-  private static final int MOST_BLOCKS = 1024;
+  private static final int MOST_BLOCKS = 400;
 
   /** A range below so many times the noise (or so many stated uncertainties) is no contact. */
   private static final double NOISE_TO_BE_CONTACT = 6;

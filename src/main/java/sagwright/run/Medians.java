@@ -9,6 +9,9 @@ final class Medians {
   /** The median of {@code a[from … to)}; the slice is reordered. */
   static double of(double[] a, int from, int to) {
     int n = to - from;
+    if (n == 3) {
+      return middleOfThree(a[from], a[from + 1], a[from + 2]);
+    }
     double upper = quantile(a, from, to, n / 2);
     if ((n & 1) == 1) {
       return upper;
@@ -64,15 +67,27 @@ final class Medians {
     double[] window = new double[2 * reach + 1];
     for (int i = 0; i < n; i++) {
       int h = Math.min(reach, Math.min(i, n - 1 - i));
-      int width = 2 * h + 1;
-      System.arraycopy(in, i - h, window, 0, width);
-      sort(window, 0, width);
-      out[i] = window[h];
+      if (h == 2) {
+        out[i] = middleOfFive(in[i - 2], in[i - 1], in[i], in[i + 1], in[i + 2]);
+      } else if (h == 1) {
+        out[i] = middleOfThree(in[i - 1], in[i], in[i + 1]);
+      } else {
+        int width = 2 * h + 1;
+        System.arraycopy(in, i - h, window, 0, width);
+        sort(window, 0, width);
+        out[i] = window[h];
+      }
     }
     if (n >= 3) {
       out[0] = middleOfThree(in[0], out[1], 3 * out[1] - 2 * out[2]);
       out[n - 1] = middleOfThree(in[n - 1], out[n - 2], 3 * out[n - 2] - 2 * out[n - 3]);
     }
+  }
+
+  private static double middleOfFive(double a, double b, double c, double d, double e) {
+    double lower = Math.max(Math.min(a, b), Math.min(c, d));
+    double upper = Math.min(Math.max(a, b), Math.max(c, d));
+    return middleOfThree(e, lower, upper);
   }
 
   private static double middleOfThree(double a, double b, double c) {

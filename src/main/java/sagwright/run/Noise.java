@@ -2,7 +2,7 @@ package sagwright.run;
 
 /** How much a series scatters from sample to sample, whatever its slow course. */
 final class Noise {
-  private static final int ENOUGH = 600;
+  private static final int ENOUGH = 300;
   private static final double MAD_TO_SIGMA = 1.4826;
 
   private Noise() {}

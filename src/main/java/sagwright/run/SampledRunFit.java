@@ -134,8 +134,7 @@ final class SampledRunFit {
   private Double hysteresisPercent(Hysteresis hysteresis) {
     double noiseMm = Noise.sigma(deflection, deflection.length);
     double greatestMm =
-        course.blocks().greatestDeflectionKept(deflection, KEPT_SIGMAS * noiseMm)
-            - course.restDeflectionMm();
+        course.blocks().greatestDeflectionKept(KEPT_SIGMAS * noiseMm) - course.restDeflectionMm();
     Double gap = hysteresis.gapMm();
     return gap == null ? null : Double.valueOf(100 * gap / greatestMm);
   }
