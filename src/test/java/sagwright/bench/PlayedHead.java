@@ -118,5 +118,10 @@ public class PlayedHead implements AutoCloseable {
   public void close() {
     isEnding = true;
     thread.interrupt();
+    try {
+      thread.join();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
   }
 }

@@ -10,6 +10,9 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.time.Duration;
 import java.util.Arrays;
+import java.util.concurrent.locks.ReadWriteLock;
+import java.util.concurrent.locks.ReentrantReadWriteLock;
+import java.util.function.Supplier;
 
 /**
  * A pseudo-terminal: at its path a serial port as the system knows them, on its own side the byte
@@ -17,15 +20,26 @@ import java.util.Arrays;
  */
 public final class PseudoTerminal implements ByteLine {
   private static final int O_RDWR_NOCTTY = 0x102;
+  private static final int O_NONBLOCK = 0x800;
+  private static final int EAGAIN = 11;
+  private static final short POLLOUT = 4;
+  private static final int STEP_MILLIS = 10;
   private static final short POLLIN = 1;
 
   private final int master;
   private final int heldSlave;
   private final Path path;
-  private boolean isClosed;
+
+  /**
+   * Whoever uses the descriptor holds the read lock: once closed, the system gives it out again.
+   */
+  private final ReadWriteLock lock = new ReentrantReadWriteLock();
+
+  private volatile boolean isClosed;
+  private boolean isGivenBack;
 
   private PseudoTerminal(boolean holdsSlave) {
-    master = C.X.posix_openpt(O_RDWR_NOCTTY);
+    master = C.X.posix_openpt(O_RDWR_NOCTTY | O_NONBLOCK);
     C.X.grantpt(master);
     C.X.unlockpt(master);
     byte[] name = new byte[64];
@@ -65,30 +79,14 @@ public final class PseudoTerminal implements ByteLine {
 
   @Override
   public int read(byte[] into, Duration deadline) throws LineLostException {
-    requireOpen();
-    byte[] poll = new byte[8]; // struct pollfd, little endian: int fd, short events, short revents
-    for (int i = 0; i < 4; i++) {
-      poll[i] = (byte) (master >> 8 * i);
-    }
-    poll[4] = (byte) POLLIN;
-    try {
-      if (C.X.poll(poll, new NativeLong(1), (int) deadline.toMillis()) <= 0) {
-        return 0;
+    long end = System.nanoTime() + deadline.toNanos();
+    do {
+      long left = Math.max(0, (end - System.nanoTime()) / 1_000_000);
+      int count = tryOnce(POLLIN, left, () -> C.X.read(master, into, new NativeLong(into.length)));
+      if (count > 0) {
+        return count;
       }
-      return C.X.read(master, into, new NativeLong(into.length)).intValue();
-    } catch (LastErrorException e) {
-      requireOpen();
-      return waitForAProgram(deadline);
-    }
-  }
-
-  /** Nobody holds the port open: the system answers at once, so the waiting is done here. */
-  private int waitForAProgram(Duration deadline) {
-    try {
-      Thread.sleep(Math.min(5, deadline.toMillis()));
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-    }
+    } while (System.nanoTime() < end);
     return 0;
   }
 
@@ -96,30 +94,62 @@ public final class PseudoTerminal implements ByteLine {
   public void write(byte[] bytes) throws LineLostException {
     int sent = 0;
     while (sent < bytes.length) {
-      requireOpen();
       byte[] rest = Arrays.copyOfRange(bytes, sent, bytes.length);
-      try {
-        sent += C.X.write(master, rest, new NativeLong(rest.length)).intValue();
-      } catch (LastErrorException e) {
-        throw new LineLostException(e.getMessage());
-      }
+      sent +=
+          tryOnce(POLLOUT, STEP_MILLIS, () -> C.X.write(master, rest, new NativeLong(rest.length)));
     }
   }
 
-  private synchronized void requireOpen() throws LineLostException {
-    if (isClosed) {
-      throw new LineLostException("the plug is pulled");
+  /** Waits a little until the descriptor is ready, then does it; 0 where it was not to be done. */
+  private int tryOnce(short event, long millis, Supplier<NativeLong> what)
+      throws LineLostException {
+    lock.readLock().lock();
+    try {
+      if (isClosed) {
+        throw new LineLostException("the plug is pulled");
+      }
+      byte[] poll =
+          new byte[8]; // struct pollfd, little endian: int fd, short events, short revents
+      for (int i = 0; i < 4; i++) {
+        poll[i] = (byte) (master >> 8 * i);
+      }
+      poll[4] = (byte) event;
+      if (C.X.poll(poll, new NativeLong(1), (int) Math.min(millis, STEP_MILLIS)) > 0) {
+        return what.get().intValue();
+      }
+    } catch (LastErrorException e) {
+      if (e.getErrorCode() != EAGAIN) {
+        waitForAProgram(millis);
+      }
+    } finally {
+      lock.readLock().unlock();
+    }
+    return 0;
+  }
+
+  /** Nobody holds the port open: the system answers at once, so the waiting is done here. */
+  private static void waitForAProgram(long millis) {
+    try {
+      Thread.sleep(Math.min(5, millis));
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
     }
   }
 
   @Override
-  public synchronized void close() {
-    if (!isClosed) {
-      isClosed = true;
-      if (heldSlave >= 0) {
-        C.X.close(heldSlave);
+  public void close() {
+    isClosed = true;
+    lock.writeLock().lock();
+    try {
+      if (!isGivenBack) {
+        isGivenBack = true;
+        if (heldSlave >= 0) {
+          C.X.close(heldSlave);
+        }
+        C.X.close(master);
       }
-      C.X.close(master);
+    } finally {
+      lock.writeLock().unlock();
     }
   }
 
