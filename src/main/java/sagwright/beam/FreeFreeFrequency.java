@@ -16,7 +16,7 @@ import java.util.function.DoubleUnaryOperator;
  */
 public final class FreeFreeFrequency {
   /** No element is longer than this share of the shaft. */
-  private static final double LONGEST_ELEMENT = 1.0 / 64;
+  private static final double LONGEST_ELEMENT = 1.0 / 100;
 
   /**
    * No element is shorter than this share of the shaft: 12·E·I/l³ of a very short one would drown
@@ -28,7 +28,10 @@ public final class FreeFreeFrequency {
   /** E·I may change by this factor from end to end of a stretch that one rule integrates. */
   private static final double MOST_STIFFNESS_RATIO = 2;
 
-  private static final double CONVERGED = 1e-13;
+  /** A step that changes the eigenvalue by less, relative, leaves less than a tenth of that. */
+  private static final double CONVERGED = 1e-10;
+
+  private static final double NEARLY_CONVERGED = 1e-7;
   private static final int MOST_ITERATIONS = 200;
 
   /** (N·mm²·mm⁻³)/(g·mm) to 1/s²: N/mm is 1000 N/m and a gram is a thousandth of a kilogram. */
@@ -134,6 +137,7 @@ public final class FreeFreeFrequency {
     double[][] rigid = {shift, tilt};
     BandMatrix shifted = null;
     double eigenvalue = 0;
+    double lastChange = Double.MAX_VALUE;
     for (int i = 0; i < MOST_ITERATIONS; i++) {
       for (double[] motion : rigid) {
         sweepOut(motion, bend);
@@ -141,9 +145,13 @@ public final class FreeFreeFrequency {
       normalise(bend);
       double before = eigenvalue;
       eigenvalue = stiffness.between(bend, bend);
-      if (Math.abs(eigenvalue - before) <= CONVERGED * eigenvalue) {
+      double change = Math.abs(eigenvalue - before);
+      // Small changes that no longer shrink are rounding.
+      boolean isRounding = change <= NEARLY_CONVERGED * eigenvalue && change >= lastChange;
+      if (change <= CONVERGED * eigenvalue || isRounding) {
         break;
       }
+      lastChange = change;
       if (shifted == null) {
         shifted = stiffness.plus(0.1 * eigenvalue, mass).factored();
       }

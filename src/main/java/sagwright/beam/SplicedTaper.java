@@ -15,6 +15,9 @@ public record SplicedTaper(Taper taper, Splice splice) {
   /** Below this share of the radius a core is too thin to bend the integrands any more. */
   private static final double THIN_CORE = 0.02;
 
+  /** Faces nearer to the round than this touch it. */
+  private static final double TOUCHING_MM = 1e-10;
+
   /** A shaft of one wood. */
   public static SplicedTaper ofOneWood(Taper taper) {
     return new SplicedTaper(taper, null);
@@ -175,6 +178,24 @@ public record SplicedTaper(Taper taper, Splice splice) {
     }
     double first = Math.max(THIN_CORE * radiusAt(fromMm), coreHalfAt(fromMm));
     double last = Math.max(THIN_CORE * radiusAt(toMm), coreHalfAt(toMm));
-    return GaussLegendre.parts(first, last, first, last) == 1;
+    return GaussLegendre.parts(first, last, first, last) == 1 && isFarFromTouching(fromMm, toMm);
+  }
+
+  /**
+   * The lines of h and R, carried on beyond a piece, may meet close behind it: a root-type end too,
+   * though it lies outside. Gentle is what is no longer than its distance from there; what does end
+   * where they meet is left to its {@link Stretch.Root}.
+   */
+  private boolean isFarFromTouching(double fromMm, double toMm) {
+    double first = radiusAt(fromMm) - coreHalfAt(fromMm);
+    double last = radiusAt(toMm) - coreHalfAt(toMm);
+    double least = Math.min(Math.abs(first), Math.abs(last));
+    boolean touches = least < TOUCHING_MM;
+    boolean hasCorners = isWholeSquare(fromMm) && isWholeSquare(toMm);
+    return touches || hasCorners || Math.max(Math.abs(first), Math.abs(last)) < 2.001 * least;
+  }
+
+  private boolean isWholeSquare(double xMm) {
+    return coreHalfAt(xMm) <= 0.7072 * radiusAt(xMm);
   }
 }

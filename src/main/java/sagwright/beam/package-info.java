@@ -4,6 +4,9 @@
  * sagwright.beam.Flexibility} (how far it bends), {@link sagwright.beam.ElasticCurve}, {@link
  * sagwright.beam.PeakStress} and {@link sagwright.beam.ListeningBand}.
  *
- * <p>Formulas: docs/contract.md, section 2. Knows no wood, no run, no file and no screen.
+ * <p>With splice wood in its butt: {@link sagwright.beam.SplicedTaper} and {@link
+ * sagwright.beam.SplicedFlexibility}. Hung free: {@link sagwright.beam.FreeFreeFrequency}.
+ *
+ * <p>Formulas: docs/contract.md, sections 2 and 5. Knows no wood, no run, no file and no screen.
  */
 package sagwright.beam;

@@ -65,7 +65,7 @@ public final class LeadSolver {
           from -> got(from, endFor(from)).balanceFromButtMm() - aim.balanceFromButtMm();
       if (balanceOff.value(first) >= 0 && balanceOff.value(lastStart) <= 0) {
         double from = root(balanceOff, first, lastStart);
-        return answer(from, endFor(from), true);
+        return answer(from, endFor(from));
       }
     }
     return nearest();
@@ -97,7 +97,7 @@ public final class LeadSolver {
             .getPoint();
     double to = least(end -> miss(from, end), from, bore.toMm()).getPoint();
     boolean noneIsNearer = miss(bore.fromMm(), bore.fromMm()) <= miss(from, to);
-    return noneIsNearer ? answer(bore.fromMm(), bore.fromMm(), false) : answer(from, to, false);
+    return noneIsNearer ? answer(bore.fromMm(), bore.fromMm()) : answer(from, to);
   }
 
   private double miss(double from, double to) {
@@ -123,9 +123,9 @@ public final class LeadSolver {
     return end.getValue() <= inside.getValue() ? end : inside;
   }
 
-  private LeadPlan answer(double from, double to, boolean isReached) {
+  private LeadPlan answer(double from, double to) {
     Weight lead = to - from > CLOSE_MM ? bore.filled(from, to) : null;
-    return new LeadPlan(lead, got(from, to), isReached, aim);
+    return new LeadPlan(lead, got(from, to), aim);
   }
 
   private MassAndBalance got(double from, double to) {

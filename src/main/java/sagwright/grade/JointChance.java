@@ -18,7 +18,7 @@ import sagwright.finish.AskedStiffness;
  * <p>The errors are turned into their principal directions. Along the greatest, for given values of
  * the others, the asks leave an interval, whose chance is known exactly; over the others, which
  * matter less and less, it is integrated, over the last with every kink of the interval's ends as a
- * border. Absolute error below 1e-8 for up to four asks or sources.
+ * border. Absolute error below 1e-8 for up to three asks or sources of error, else below 1e-6.
  */
 final class JointChance {
   /** Beyond so many standard uncertainties there is nothing left (6e-18). */
@@ -27,7 +27,13 @@ final class JointChance {
   /** A direction that moves no figure by more than this share of its uncertainty is left out. */
   private static final double NO_EFFECT = 1e-9;
 
-  private static final double TOLERANCE = 1e-10;
+  /** Absolute error of the outermost integral, by the number of directions. */
+  private static final double[] TOLERANCES = {0, 1e-10, 1e-10, 1e-9};
+
+  private static final double TOLERANCE_OF_MANY = 2e-7;
+
+  /** An interval with nothing in it. */
+  private static final double[] NOTHING = {1, 0};
 
   private final double[] lowest;
   private final double[] highest;
@@ -95,9 +101,9 @@ final class JointChance {
     AdaptiveGauss integral =
         new AdaptiveGauss(
             z -> density(z) * given(direction + 1, shifted(soFar, effect, z)),
-            direction == 0 ? TOLERANCE : TOLERANCE / 10);
+            tolerance() / Math.pow(10, direction));
     double[] borders =
-        direction == effects.length - 2 ? kinks(soFar) : new double[] {-FAR, -4, -2, 0, 2, 4, FAR};
+        direction == effects.length - 2 ? kinks(soFar) : new double[] {-FAR, -3, 0, 3, FAR};
     double sum = 0;
     for (int i = 0; i + 1 < borders.length; i++) {
       sum += integral.over(borders[i], borders[i + 1]);
@@ -105,24 +111,32 @@ final class JointChance {
     return sum;
   }
 
-  /** Along the greatest direction every figure leaves an interval; all of them, the common one. */
+  private double tolerance() {
+    int count = effects.length;
+    return count < TOLERANCES.length ? TOLERANCES[count] : TOLERANCE_OF_MANY;
+  }
+
   private double innermost(double[] soFar) {
+    double[] interval = interval(soFar);
+    return Chance.standardBetween(interval[0], interval[1]);
+  }
+
+  /** Along the greatest direction every figure leaves an interval; all of them, the common one. */
+  private double[] interval(double[] soFar) {
     double[] effect = effects[effects.length - 1];
     double from = Double.NEGATIVE_INFINITY;
     double to = Double.POSITIVE_INFINITY;
     for (int i = 0; i < effect.length; i++) {
       double low = lowest[i] - soFar[i];
       double high = highest[i] - soFar[i];
-      if (effect[i] == 0) {
-        if (low > 0 || high < 0) {
-          return 0;
-        }
-        continue;
+      if (effect[i] != 0) {
+        from = Math.max(from, Math.min(low / effect[i], high / effect[i]));
+        to = Math.min(to, Math.max(low / effect[i], high / effect[i]));
+      } else if (low > 0 || high < 0) {
+        return NOTHING;
       }
-      from = Math.max(from, Math.min(low / effect[i], high / effect[i]));
-      to = Math.min(to, Math.max(low / effect[i], high / effect[i]));
     }
-    return Chance.standardBetween(from, to);
+    return new double[] {from, to};
   }
 
   /** Where along the last direction but one the ends of the interval change hands or meet. */
@@ -130,31 +144,34 @@ final class JointChance {
     double[] outer = effects[effects.length - 2];
     double[] inner = effects[effects.length - 1];
     List<double[]> lines = new ArrayList<>();
-    DoubleStream.Builder kinks = DoubleStream.builder().add(-FAR).add(0).add(FAR);
+    List<Double> kinks = new ArrayList<>(List.of(-FAR, 0.0, FAR));
     for (int i = 0; i < inner.length; i++) {
       for (double limit : new double[] {lowest[i], highest[i]}) {
         double left = limit - soFar[i];
-        if (inner[i] == 0) {
-          addInside(kinks, left / outer[i]);
-        } else {
+        if (inner[i] != 0) {
           lines.add(new double[] {left / inner[i], -outer[i] / inner[i]});
+        } else if (Math.abs(left / outer[i]) < FAR) {
+          kinks.add(left / outer[i]);
         }
       }
     }
     for (int i = 0; i < lines.size(); i++) {
       for (int j = 0; j < i; j++) {
-        double apart = lines.get(i)[0] - lines.get(j)[0];
-        double steeper = lines.get(i)[1] - lines.get(j)[1];
-        addInside(kinks, -apart / steeper);
+        double[] line = lines.get(i);
+        double z = (line[0] - lines.get(j)[0]) / (lines.get(j)[1] - line[1]);
+        if (Math.abs(z) < FAR && isEnd(line[0] + z * line[1], shifted(soFar, outer, z))) {
+          kinks.add(z);
+        }
       }
     }
-    return kinks.build().sorted().distinct().toArray();
+    return kinks.stream().mapToDouble(Double::doubleValue).sorted().distinct().toArray();
   }
 
-  private static void addInside(DoubleStream.Builder kinks, double z) {
-    if (Math.abs(z) < FAR) {
-      kinks.add(z);
-    }
+  /** Whether two lines that meet at a value are an end of the interval there. */
+  private boolean isEnd(double value, double[] soFar) {
+    double[] interval = interval(soFar);
+    double near = 1e-9 * (1 + Math.abs(value));
+    return Math.abs(value - interval[0]) <= near || Math.abs(value - interval[1]) <= near;
   }
 
   private static double[] shifted(double[] soFar, double[] effect, double z) {

@@ -388,7 +388,7 @@ def expected(case):
     for ask in [case["order"]["ask"]] + case["order"]["alsoAsked"]:
         setup = ask["setup"]
         k = 1 / shaft.flexibility(setup)
-        eps = mp.mpf("1e-9")
+        eps = mp.mpf("1e-13")
         by_d = (1 / Shaft(case, eps).flexibility(setup) - 1 / Shaft(case, -eps).flexibility(setup)) / (2 * eps)
         parts = [-k * k * shaft.flexibility(setup, "E") * case["modulusUncertaintyMPa"],
                  by_d * mp.mpf(finish.get("diameterUncertaintyMm", 0.05))]
