@@ -273,7 +273,6 @@ public final class TestWalk implements WireListener {
     return new TestSnapshot(
         shown,
         enough && !isOver() ? Instruction.LET_OFF : shown.instruction(),
-        plan.limits(),
         loadN(),
         deflectionMm(),
         greatestLoadN(),

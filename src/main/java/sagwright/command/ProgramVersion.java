@@ -6,11 +6,7 @@ import picocli.CommandLine.IVersionProvider;
 final class ProgramVersion implements IVersionProvider {
   @Override
   public String[] getVersion() {
-    return new String[] {"Sagwright " + text()};
-  }
-
-  static String text() {
     String version = ProgramVersion.class.getPackage().getImplementationVersion();
-    return version == null ? "(not packaged)" : version;
+    return new String[] {"Sagwright " + (version == null ? "(not packaged)" : version)};
   }
 }

@@ -5,6 +5,7 @@ import java.util.stream.Stream;
 import sagwright.grade.GradedForecast;
 import sagwright.modulus.Evaluation;
 import sagwright.modulus.MonteCarlo;
+import sagwright.survey.SurveyAnswer;
 import sagwright.uncertainty.Warning;
 
 /** Answers as one JSON object on one line, keys as docs/contract.md has them. */
@@ -48,6 +49,16 @@ public final class AnswerWriter {
   public static String forecast(
       String tag, GradedForecast graded, List<String> assumed, List<Warning> ofBlank) {
     return ForecastAnswer.line(tag, graded, assumed, ofBlank).toString();
+  }
+
+  /**
+   * What several runs on one shaft have shown together: docs/contract.md, section 8.
+   *
+   * @param tag null where no sheet has one
+   */
+  public static String survey(
+      String tag, double lengthMm, SurveyAnswer survey, List<String> assumed) {
+    return SurveyAnswerLine.of(tag, lengthMm, survey, assumed).toString();
   }
 
   /** What stands in the place of an answer that could not be given. */

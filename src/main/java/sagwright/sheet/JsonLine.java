@@ -121,6 +121,11 @@ public final class JsonLine {
     return this;
   }
 
+  public JsonLine putWhole(String key, List<Integer> numbers) {
+    numbers.forEach(node.putArray(key)::add);
+    return this;
+  }
+
   public JsonLine putObjects(String key, List<JsonLine> objects) {
     var array = node.putArray(key);
     objects.forEach(object -> array.add(object.node));
