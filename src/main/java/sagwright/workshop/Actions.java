@@ -2,6 +2,7 @@ package sagwright.workshop;
 
 import java.time.Instant;
 import java.time.InstantSource;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
@@ -103,6 +104,6 @@ public final class Actions {
   }
 
   String now() {
-    return clock.instant().toString();
+    return clock.instant().truncatedTo(ChronoUnit.MILLIS).toString();
   }
 }

@@ -29,7 +29,9 @@ public final class CutOffRuns {
   /** Takes all that were cut off, oldest first; a run that goes on in another program is left. */
   public List<CutOffRun> takeAll() throws WorkshopException {
     List<CutOffRun> taken = new ArrayList<>();
-    for (Entered entered : entered()) {
+    List<Entered> all = entered();
+    journals.deleteAllBut(all.stream().map(Entered::runId).toList());
+    for (Entered entered : all) {
       Optional<RunJournal> journal = journals.take(entered.runId());
       if (journal.isPresent() && isClosed(entered.runId())) {
         journal.get().close(); // by another program, since it was looked up

@@ -8,7 +8,11 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import java.util.zip.GZIPOutputStream;
 
 /**
@@ -16,6 +20,8 @@ import java.util.zip.GZIPOutputStream;
  * run its bytes and a file that is locked as long as the run goes on.
  */
 final class JournalFolder {
+  private static final Pattern NAME = Pattern.compile("run-(\\d{1,18})\\.(wire|lock)");
+
   private final Path folder;
   private final JournalLocks locks = new JournalLocks();
 
@@ -96,6 +102,34 @@ final class JournalFolder {
     for (Path file : new Path[] {bytesFile(runId), lockFile(runId)}) {
       if (!file.toFile().delete()) {
         file.toFile().deleteOnExit();
+      }
+    }
+  }
+
+  /**
+   * Takes away what a crash left behind a run that had just been closed.
+   *
+   * @param runIds runs that are not closed; a run that goes on is left alone in any case
+   */
+  void deleteAllBut(List<Long> runIds) throws WorkshopException {
+    if (!Files.isDirectory(folder)) {
+      return;
+    }
+    List<Path> files;
+    try (Stream<Path> entries = Files.list(folder)) {
+      files = entries.toList();
+    } catch (IOException e) {
+      throw new WorkshopException("the folder " + folder + " cannot be read", e);
+    }
+    for (Path file : files) {
+      Matcher name = NAME.matcher(file.getFileName().toString());
+      if (name.matches() && !runIds.contains(Long.valueOf(name.group(1)))) {
+        long runId = Long.parseLong(name.group(1));
+        Optional<RunJournal> journal = take(runId);
+        if (journal.isPresent()) {
+          journal.get().close();
+          delete(runId);
+        }
       }
     }
   }

@@ -128,7 +128,12 @@ public final class Runs {
         handle ->
             handle
                 .select(
-                    RunRows.SELECT + "where r.blank_id = ? order by r.started_ms, r.id", blank.id())
+                    RunRows.SELECT
+                        + "where r.blank_id = :blank and r.id in"
+                        + " (select id from run where blank_id = :blank"
+                        + " union select run_id from run_move where to_blank_id = :blank)"
+                        + " order by r.started_ms, r.id")
+                .bind("blank", blank.id())
                 .map((row, context) -> RunRows.read(row))
                 .list());
   }

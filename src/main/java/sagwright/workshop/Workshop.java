@@ -111,6 +111,23 @@ public final class Workshop implements AutoCloseable {
     return new Intake(this, database, reader);
   }
 
+  public Guesses guesses() {
+    return new Guesses(database, actions);
+  }
+
+  public Calibrations calibrations() {
+    return new Calibrations(database, actions);
+  }
+
+  public CheckReadings checkReadings() {
+    return new CheckReadings(database, actions);
+  }
+
+  /** All blanks at a glance. */
+  public Rack rack() {
+    return new Rack(database);
+  }
+
   public Settings settings() {
     return new Settings(database);
   }

@@ -142,6 +142,7 @@ create table run_move (
   why           text    not null
 ) strict;
 create index run_move_by_run on run_move (run_id);
+create index run_move_by_blank on run_move (to_blank_id);
 
 -- With caliper entry, order version and runs, which never change, everything to work it out again.
 create table grade (

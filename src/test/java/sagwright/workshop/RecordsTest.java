@@ -212,6 +212,62 @@ class RecordsTest {
     assertEquals(order.document(), workshop.orders().version(basis.orderVersionId()));
   }
 
+  @Test
+  void theRackShowsEachBlankAsItStandsNow() throws Exception {
+    Blank tested = blanks.enter(WorkshopFixture.sheet("b"));
+    Blank untested = blanks.enter(WorkshopFixture.untested("A"));
+    Run run =
+        workshop
+            .runs()
+            .add(tested, WorkshopFixture.sheet("b"), RunOrigin.TYPED, WorkshopFixture.answered());
+    List<RackRow> rows = workshop.rack().rows();
+    assertEquals(List.of(untested, tested), rows.stream().map(RackRow::blank).toList());
+    assertNull(rows.get(0).modulusMPa());
+    assertEquals(12340, rows.get(1).modulusMPa());
+    assertEquals("near size", rows.get(1).state().stage());
+    assertEquals("2026-03-01T08:00:00Z", rows.get(1).testedAt());
+    workshop.runs().setAside(run, "the shaft slipped");
+    assertNull(workshop.rack().rows().get(1).modulusMPa());
+  }
+
+  @Test
+  void guessesStandBesideTheirRuns() throws Exception {
+    Blank blank = blanks.enter(WorkshopFixture.sheet("b"));
+    Run run =
+        workshop
+            .runs()
+            .add(blank, WorkshopFixture.sheet("b"), RunOrigin.TYPED, WorkshopFixture.answered());
+    workshop.guesses().add(run.id(), 3.9);
+    assertEquals(3.9, workshop.guesses().all().get(0).stiffnessNPerMm());
+    assertEquals(run.id(), workshop.guesses().all().get(0).runId());
+    assertThrows(WorkshopException.class, () -> workshop.guesses().add(run.id(), -1));
+    workshop.actions().undoLast();
+    assertEquals(List.of(), workshop.guesses().all());
+  }
+
+  @Test
+  void theNewestCalibrationIsInForceAndTheOlderAreKept() throws Exception {
+    assertEquals(Optional.empty(), workshop.calibrations().inForce());
+    workshop.calibrations().add("{\"by\":\"KM\"}");
+    workshop.calibrations().add("{\"by\":\"AB\"}");
+    assertEquals(Optional.of("{\"by\":\"AB\"}"), workshop.calibrations().inForce());
+    assertEquals(2, workshop.calibrations().all().size());
+    workshop.actions().undoLast();
+    assertEquals(Optional.of("{\"by\":\"KM\"}"), workshop.calibrations().inForce());
+  }
+
+  @Test
+  void readingsOfACheckRodStandInTheOrderTheyWereMade() throws Exception {
+    CheckReadings readings = workshop.checkReadings();
+    for (String answer : List.of("{\"day\":1}", "{\"day\":2}")) {
+      readings.add(new CheckReading(null, "rod 1", "{}", answer));
+    }
+    readings.add(new CheckReading(null, "rod 2", "{}", "{}"));
+    assertEquals(
+        List.of("{\"day\":1}", "{\"day\":2}"),
+        readings.of("rod 1").stream().map(CheckReading::answer).toList());
+  }
+
   private static void refused(String message, Executable action) {
     assertEquals(message, assertThrows(WorkshopException.class, action).getMessage());
   }

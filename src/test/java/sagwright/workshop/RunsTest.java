@@ -111,6 +111,20 @@ class RunsTest {
   }
 
   @Test
+  void whatACrashLeftBehindAClosedRunIsTakenAway() throws Exception {
+    RunJournal closed = workshop.runs().start(WorkshopFixture.start(blank));
+    workshop.runs().close(closed, WorkshopFixture.closing(blank));
+    RunJournal goingOn = workshop.runs().start(WorkshopFixture.start(blank));
+    Path runs = folder.resolve("workshop.db-runs");
+    Files.createFile(runs.resolve("run-" + closed.runId() + ".wire"));
+    Files.createFile(runs.resolve("run-" + closed.runId() + ".lock"));
+    assertEquals(List.of(), workshop.cutOffRuns().takeAll());
+    assertEquals(2, journalFiles().size());
+    assertTrue(Files.exists(runs.resolve("run-" + goingOn.runId() + ".wire")));
+    goingOn.close();
+  }
+
+  @Test
   void aRunRemembersItsOrderAndItsCalibration() throws Exception {
     WorkshopOrder order = workshop.orders().enter(WorkshopFixture.order("R-1"));
     RunStart start =
