@@ -39,17 +39,20 @@ public final class Grader {
     for (int i = 0; i < asks.size(); i++) {
       grades.add(AskGrade.of(asks.get(i), stiffnesses.get(i).estimate(), sureness));
     }
-    double all =
-        grades.size() == 1
-            ? grades.get(0).chanceWithinTolerance()
-            : JointChance.ofAll(asks, stiffnesses);
     return new GradedForecast(
         order,
         forecast,
         grades.get(0),
         grades.subList(1, grades.size()),
-        all,
+        chanceOfAll(asks, stiffnesses, grades),
         warnings(order.ask(), forecast));
+  }
+
+  /** No likelier than the least likely ask, rounding or not. */
+  private static double chanceOfAll(
+      List<Ask> asks, List<AskedStiffness> stiffnesses, List<AskGrade> grades) {
+    double least = grades.stream().mapToDouble(AskGrade::chanceWithinTolerance).min().orElseThrow();
+    return grades.size() == 1 ? least : Math.min(least, JointChance.ofAll(asks, stiffnesses));
   }
 
   private static List<Warning> warnings(Ask ask, Forecast forecast) {

@@ -108,7 +108,7 @@ class GraderTest {
     GradedForecast graded = grade(order(free.ask(), Ask.ofStiffness(front, frontStiffness, 1)));
     double one = graded.grade().chanceWithinTolerance();
     double other = graded.alsoAsked().get(0).chanceWithinTolerance();
-    assertTrue(graded.chanceOfAll() <= Math.min(one, other) + 1e-9);
+    assertTrue(graded.chanceOfAll() <= Math.min(one, other));
     assertTrue(graded.chanceOfAll() > one * other + 0.01);
   }
 
