@@ -86,6 +86,10 @@ public final class FinishedMass {
 
   /** The whole shaft's mass and balance. */
   public MassAndBalance total() {
+    return moments().onShaftOf(plan.lengthMm());
+  }
+
+  private Moments moments() {
     List<Stretch> stretches = Stretch.between(0, plan.lengthMm(), kinks(), wood::isGentle);
     double mass = Stretch.integral(stretches, this::perMmG);
     double moment = Stretch.integral(stretches, x -> x * perMmG(x));
@@ -93,6 +97,44 @@ public final class FinishedMass {
       mass += extra.massG();
       moment += extra.massG() * extra.xMm();
     }
-    return new MassAndBalance(mass, plan.lengthMm() - moment / mass);
+    return new Moments(mass, moment);
+  }
+
+  /** Mass, and mass times its distance from the tip end. */
+  private record Moments(double massG, double momentGMm) {
+    MassAndBalance onShaftOf(double lengthMm) {
+      return new MassAndBalance(massG, lengthMm - momentGMm / massG);
+    }
+  }
+
+  /** Mass and moment of a plan as they go with the density of its wood: straight lines. */
+  static final class Linear {
+    private final double lengthMm;
+    private final Moments fixed;
+    private final Moments whole;
+
+    private Linear(double lengthMm, Moments fixed, Moments whole) {
+      this.lengthMm = lengthMm;
+      this.fixed = fixed;
+      this.whole = whole;
+    }
+
+    MassAndBalance at(double woodDensityKgM3) {
+      double share = woodDensityKgM3 / DENSITY_OF_WHOLE_KG_M3;
+      return new Moments(
+              fixed.massG + share * (whole.massG - fixed.massG),
+              fixed.momentGMm + share * (whole.momentGMm - fixed.momentGMm))
+          .onShaftOf(lengthMm);
+    }
+  }
+
+  /** The density at which the second point of those lines is taken: that of water. */
+  private static final double DENSITY_OF_WHOLE_KG_M3 = 1000;
+
+  static Linear linear(FinishPlan plan) {
+    return new Linear(
+        plan.lengthMm(),
+        new FinishedMass(plan, 0).moments(),
+        new FinishedMass(plan, DENSITY_OF_WHOLE_KG_M3).moments());
   }
 }

@@ -12,7 +12,6 @@ import sagwright.beam.Kink;
 import sagwright.beam.SetUp;
 import sagwright.beam.Splice;
 import sagwright.beam.SplicedFlexibility;
-import sagwright.beam.SplicedTaper;
 import sagwright.beam.WoodSection;
 import sagwright.modulus.ModulusAlong;
 import sagwright.uncertainty.Budget;
@@ -24,20 +23,32 @@ import sagwright.uncertainty.Contribution;
  */
 public final class FinishedShaft {
   private final BlankWood blank;
+  private final PlannedShaft planned;
   private final FinishPlan plan;
   private final double cutFromMm;
-  private final SplicedTaper wood;
   private final DoubleUnaryOperator modulus;
 
   /**
    * @param plan without problems (FinishCheck)
    */
   public FinishedShaft(BlankWood blank, FinishPlan plan, double cutFromMm) {
+    this(blank, new PlannedShaft(plan), cutFromMm);
+  }
+
+  FinishedShaft(BlankWood blank, PlannedShaft planned, double cutFromMm) {
     this.blank = blank;
-    this.plan = plan;
+    this.planned = planned;
     this.cutFromMm = cutFromMm;
-    wood = new SplicedTaper(plan.taper(), plan.splice());
-    modulus = x -> blank.modulusMPa().at(x + cutFromMm);
+    plan = planned.plan();
+    modulus = modulusOnShaft(blank.modulusMPa(), cutFromMm);
+  }
+
+  private static DoubleUnaryOperator modulusOnShaft(ModulusAlong along, double cutFromMm) {
+    if (along.variesAlong()) {
+      return x -> along.at(x + cutFromMm);
+    }
+    double everywhere = along.at(0);
+    return x -> everywhere;
   }
 
   /** The stiffness in N/mm at one set-up. */
@@ -108,6 +119,9 @@ public final class FinishedShaft {
         gradient[i] += atPoints[k] * along.shareOf(i, xMm[k] + cutFromMm);
       }
     }
+    if (n == 1) {
+      return new double[] {gradient[0] * Math.sqrt(along.covarianceMPa2()[0][0])};
+    }
     EigenDecomposition root =
         new EigenDecomposition(new Array2DRowRealMatrix(along.covarianceMPa2()));
     double[] errors = new double[n];
@@ -121,7 +135,9 @@ public final class FinishedShaft {
   }
 
   private SplicedFlexibility flexibility(SetUp setUp) {
-    return SplicedFlexibility.of(wood, setUp, modulusBreaks());
+    return blank.modulusMPa().variesAlong()
+        ? SplicedFlexibility.of(planned.wood(), setUp, modulusBreaks())
+        : planned.flexibility(setUp);
   }
 
   private double[] modulusBreaks() {
@@ -131,7 +147,7 @@ public final class FinishedShaft {
   /** Mass and balance; null where the blank was not weighed. */
   public MassAndBalance massAndBalance() {
     Double density = blank.densityKgM3();
-    return density == null ? null : new FinishedMass(plan, density).total();
+    return density == null ? null : planned.massAndBalance(density);
   }
 
   /**
@@ -153,7 +169,7 @@ public final class FinishedShaft {
   }
 
   private double bendingStiffnessNMm2(double xMm) {
-    WoodSection section = wood.sectionAt(xMm, 0);
+    WoodSection section = planned.wood().sectionAt(xMm, 0);
     double splice =
         plan.splice() == null ? 0 : plan.splice().modulusMPa() * section.spliceSecondMomentMm4();
     return modulus.applyAsDouble(xMm) * section.coreSecondMomentMm4() + splice;

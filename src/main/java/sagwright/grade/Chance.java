@@ -1,6 +1,5 @@
 package sagwright.grade;
 
-import org.apache.commons.math3.special.Erf;
 import sagwright.uncertainty.Estimate;
 
 /**
@@ -48,7 +47,7 @@ public final class Chance {
     if (Double.isInfinite(z)) {
       return z > 0 ? 1 : 0;
     }
-    return Erf.erfc(-z / Math.sqrt(2)) / 2;
+    return NormalTail.above(-z);
   }
 
   private static double standardised(double limit, Estimate figure) {

@@ -7,6 +7,7 @@ import sagwright.finish.BlankWood;
 import sagwright.finish.Forecast;
 import sagwright.finish.ForecastRequest;
 import sagwright.finish.Forecaster;
+import sagwright.finish.PlanForecaster;
 import sagwright.uncertainty.Warning;
 
 /** Holds blanks against orders: docs/contract.md, section 5. */
@@ -21,6 +22,14 @@ public final class Grader {
   public static ForecastRequest request(BlankWood blank, Order order) {
     return new ForecastRequest(
         blank,
+        order.finish(),
+        order.asks().stream().map(Ask::setUp).toList(),
+        order.ask().stiffnessNPerMm());
+  }
+
+  /** What forecasts many blanks for one order without problems (OrderCheck). */
+  public static PlanForecaster forecaster(Order order) {
+    return new PlanForecaster(
         order.finish(),
         order.asks().stream().map(Ask::setUp).toList(),
         order.ask().stiffnessNPerMm());

@@ -62,6 +62,9 @@ final class JointChance {
         }
         continue;
       }
+      if (low / u < -FAR && high / u > FAR) {
+        continue; // surely within
+      }
       limits.add(new double[] {low / u, high / u});
       rows.add(forecast.errorsNPerMm().stream().mapToDouble(e -> e / u).toArray());
     }

@@ -1,0 +1,91 @@
+package sagwright.finish;
+
+import java.util.ArrayList;
+import java.util.List;
+import sagwright.beam.SetUp;
+import sagwright.uncertainty.Warning;
+
+/**
+ * Forecasts many blanks for one finish plan: docs/contract.md, section 5. What is the same for all
+ * of them is worked out once. Any thread may ask.
+ */
+public final class PlanForecaster {
+  private final PlannedShaft planned;
+  private final List<SetUp> setUps;
+  private final double wantedNPerMm;
+
+  /**
+   * @param plan without problems (FinishCheck)
+   * @param setUps on the finished shaft, the foremost first; one or more
+   * @param wantedNPerMm the stiffness wanted at the first of them
+   */
+  public PlanForecaster(FinishPlan plan, List<SetUp> setUps, double wantedNPerMm) {
+    this.planned = new PlannedShaft(plan);
+    this.setUps = List.copyOf(setUps);
+    this.wantedNPerMm = wantedNPerMm;
+  }
+
+  /** The whole forecast. */
+  public Forecast forecast(BlankWood blank) {
+    Cut cut = cutOf(blank);
+    return of(cut, blank, shaft(blank, cut).firstBendingHz());
+  }
+
+  /** The forecast without the first bending frequency, which takes longer than all the rest. */
+  public Forecast withoutFrequency(BlankWood blank) {
+    return of(cutOf(blank), blank, null);
+  }
+
+  /** Where the finished round lies in a blank, given or found. */
+  public Cut cutOf(BlankWood blank) {
+    return Forecaster.cutOf(new ForecastRequest(blank, planned.plan(), setUps, wantedNPerMm));
+  }
+
+  /**
+   * The stiffnesses alone, one a set-up, for wood of one modulus all along: where it is cut from
+   * plays no part in them.
+   */
+  public List<AskedStiffness> stiffnesses(BlankWood ofOneModulus) {
+    if (ofOneModulus.modulusMPa().variesAlong()) {
+      throw new IllegalArgumentException("where the modulus varies the cut plays a part");
+    }
+    return asked(new FinishedShaft(ofOneModulus, planned, 0));
+  }
+
+  private Forecast of(Cut cut, BlankWood blank, Double firstBendingHz) {
+    FinishedShaft shaft = shaft(blank, cut);
+    MassAndBalance mass = shaft.massAndBalance();
+    return new Forecast(
+        cut,
+        asked(shaft),
+        mass == null ? null : mass.massG(),
+        mass == null ? null : mass.balanceFromButtMm(),
+        firstBendingHz,
+        warnings(blank, cut));
+  }
+
+  private FinishedShaft shaft(BlankWood blank, Cut cut) {
+    return new FinishedShaft(blank, planned, cut.fromMm());
+  }
+
+  private List<AskedStiffness> asked(FinishedShaft shaft) {
+    List<AskedStiffness> asked = new ArrayList<>(setUps.size());
+    for (SetUp setUp : setUps) {
+      asked.add(shaft.asked(setUp));
+    }
+    return asked;
+  }
+
+  private static List<Warning> warnings(BlankWood blank, Cut cut) {
+    List<Warning> warnings = new ArrayList<>();
+    if (!cut.fits()) {
+      warnings.add(new FinishWarning.DoesNotFit(cut));
+    }
+    if (blank.massG() == null) {
+      warnings.add(new FinishWarning.NotWeighed());
+    } else if (blank.isSpliced()) {
+      warnings.add(new FinishWarning.SplicedAlready());
+    }
+    return warnings;
+  }
+}
