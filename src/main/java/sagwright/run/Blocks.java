@@ -1,5 +1,7 @@
 package sagwright.run;
 
+import java.util.function.IntPredicate;
+
 /**
  * A stretch of a run cut into short blocks of equally many samples, each spoken for by its medians,
  * which a running median then smooths: what is left is the course of the run without its spikes.
@@ -7,12 +9,15 @@ package sagwright.run;
 final class Blocks {
   private static final int FEW = 32;
   private static final int MANY = 64;
+  private static final double WORTH_LOOKING = 0.3;
 
   private final int first;
   private final int size;
   private final int last;
   private final int count;
+  private final int reach;
   private final double[] loadN;
+  private final double[] loads;
   private final double[] deflections;
   private double[] deflectionMm;
 
@@ -22,7 +27,9 @@ final class Blocks {
     int wanted = Math.max(1, (last - first + most - 1) / most);
     size = wanted | 1; // an odd number of samples has a sample in its middle
     count = Math.max(1, (last - first) / size);
+    reach = count < FEW ? 1 : size > 1 || count < MANY ? 2 : 3;
     this.loadN = courseOf(loadN);
+    loads = loadN;
     deflections = deflectionMm;
   }
 
@@ -77,37 +84,55 @@ final class Blocks {
         medians[b] = Medians.of(scratch, 0, length);
       }
     }
-    int reach = count < FEW ? 1 : size > 1 || count < MANY ? 2 : 3;
     double[] smooth = new double[count];
     Medians.running(medians, count, reach, smooth);
     return smooth;
   }
 
   /**
-   * The greatest value that does not stand alone: two of the four samples around it come as near to
-   * it as {@code noise} and the movement of the course nearby.
+   * The greatest value that does not stand alone and does not stand out of the course: two of the
+   * four samples around it come as near to it as {@code noise} and the movement of the course
+   * nearby, the course comes as near as that too, and what is above all of the course is
+   * believable.
    */
-  private double greatestKept(double[] values, double[] course, double noise) {
-    double greatest = Double.NEGATIVE_INFINITY;
-    double worthLooking = Double.NEGATIVE_INFINITY;
+  private double greatestKept(
+      double[] values, double[] course, double noise, IntPredicate believable) {
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
     for (double c : course) {
-      worthLooking = Math.max(worthLooking, c);
+      low = Math.min(low, c);
+      high = Math.max(high, c);
     }
+    double greatest = Double.NEGATIVE_INFINITY;
     for (int b = 0; b < count; b++) {
-      double moves = 0;
-      for (int c = Math.max(0, b - 2); c <= Math.min(count - 1, b + 2); c++) {
-        moves = Math.max(moves, Math.abs(course[c] - course[b]));
-      }
-      if (course[b] + moves + noise < worthLooking) {
+      if (course[b] < high - WORTH_LOOKING * (high - low)) {
         continue;
       }
+      double around = noise + movesNear(b, course);
       for (int i = start(b); i < end(b); i++) {
-        if (values[i] > greatest && hasCompany(values, i, noise + moves)) {
+        if (values[i] > greatest
+            && values[i] <= course[b] + around
+            && (values[i] <= high + noise || believable.test(i))
+            && hasCompany(values, i, around)) {
           greatest = values[i];
         }
       }
     }
     return greatest;
+  }
+
+  /** How far a sample may lie off the course of its block because the course itself moves, in N. */
+  double loadMovesNear(int block) {
+    return movesNear(block, loadN);
+  }
+
+  private double movesNear(int block, double[] course) {
+    double step = 0;
+    int to = Math.min(count - 1, block + reach + 2);
+    for (int c = Math.max(1, block - reach - 2); c <= to; c++) {
+      step = Math.max(step, Math.abs(course[c] - course[c - 1]));
+    }
+    return (reach + 1) * step;
   }
 
   private boolean hasCompany(double[] values, int i, double reach) {
@@ -118,11 +143,13 @@ final class Blocks {
     return near >= 2;
   }
 
-  double greatestLoadKept(double[] loads, double noiseN) {
-    return greatestKept(loads, loadN, noiseN);
+  /** The greatest load kept in N; {@code believable} tells of a sample whether its gauge agrees. */
+  double greatestLoadKept(double noiseN, IntPredicate believable) {
+    return greatestKept(loads, loadN, noiseN, believable);
   }
 
+  /** The greatest deflection kept in mm. */
   double greatestDeflectionKept(double noiseMm) {
-    return greatestKept(deflections, deflectionCourse(), noiseMm);
+    return greatestKept(deflections, deflectionCourse(), noiseMm, i -> true);
   }
 }

@@ -55,7 +55,7 @@ final class LoadCourse {
   }
 
   private void findRest(ReadingUncertainty uncertainty) throws PoorRunException {
-    double level = firstLevel();
+    double level = restLevel();
     double range = blocks.loadN(peak) - level;
     double wholeRange = rangeOfCourse();
     if (wholeRange < NOISE_TO_BE_CONTACT * noiseN
@@ -82,27 +82,41 @@ final class LoadCourse {
     takeZero(level, Math.max(leaving, REST_BAND * range));
   }
 
-  /** The level the run begins with, or a lower one where it stays lower for a good while. */
-  private double firstLevel() {
+  /**
+   * The level the run begins with, or its lowest before the rise where it stays there longer or
+   * where the run begins with the load on.
+   */
+  private double restLevel() {
     double first = blocks.loadN(0);
-    double[] lower = new double[blocks.count()];
-    int count = 0;
-    double bound = first - REST_BAND * (blocks.loadN(peak) - first);
-    for (int b = 0; b < peak; b++) {
-      if (blocks.loadN(b) < bound) {
-        lower[count++] = blocks.loadN(b);
-      }
+    double low = first;
+    for (int b = 1; b < peak; b++) {
+      low = Math.min(low, blocks.loadN(b));
     }
-    boolean stays = count >= 3 && count >= 0.02 * blocks.count();
-    return stays ? Medians.of(lower, 0, count) : first;
+    double rise = blocks.loadN(peak) - low;
+    double band = REST_BAND * rise;
+    if (first - low <= band) {
+      return first;
+    }
+    double[] lowest = new double[peak];
+    int atLow = 0;
+    int atFirst = 0;
+    for (int b = 0; b < peak; b++) {
+      if (blocks.loadN(b) <= low + band) {
+        lowest[atLow++] = blocks.loadN(b);
+      }
+      atFirst += Math.abs(blocks.loadN(b) - first) <= band ? 1 : 0;
+    }
+    return first - low > rise / 2 || atLow > atFirst ? Medians.of(lowest, 0, atLow) : first;
   }
 
   private double rangeOfCourse() {
     double low = blocks.loadN(0);
+    double high = low;
     for (int b = 1; b < blocks.count(); b++) {
       low = Math.min(low, blocks.loadN(b));
+      high = Math.max(high, blocks.loadN(b));
     }
-    return blocks.loadN(peak) - low;
+    return high - low;
   }
 
   private void takeZero(double level, double band) {

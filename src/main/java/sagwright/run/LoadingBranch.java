@@ -8,6 +8,8 @@ package sagwright.run;
 final class LoadingBranch {
   private static final int MOST_BLOCKS = 192;
   private static final double WILD_SIGMAS = 5;
+  private static final double OFF_COURSE_SIGMAS = 6;
+  private static final double OFF_COURSE = 0.02;
   private static final double CLEAR_OF_TOE = 0.15;
   private static final double PAIR_SPAN = 0.4;
 
@@ -43,7 +45,7 @@ final class LoadingBranch {
     centreMm = blocks.deflectionMm(count / 2);
     double[] off = new double[load.length];
     for (int i = from; i < to; i++) {
-      off[i] = load[i] - centreN - roughSlope * (deflection[i] - centreMm);
+      off[i] = offN(i, roughSlope);
     }
     wild = new boolean[to - from];
     markWild(off, uncertainty);
@@ -91,7 +93,8 @@ final class LoadingBranch {
               + " between");
     }
     double middle = Medians.of(falls, 0, pairs);
-    if (middle == 0) {
+    double still = 0.5 * Noise.sigma(deflection, deflection.length);
+    if (Math.abs(middle) <= still) {
       throw new PoorRunException("the gauge does not move while the load rises");
     }
     if (middle < 0) {
@@ -117,8 +120,14 @@ final class LoadingBranch {
                 Math.hypot(uncertainty.loadN(), roughSlope * uncertainty.gaugeMm()),
                 0.01 * course.rangeN()));
     double bound = Math.max(WILD_SIGMAS * sigma, 1e-6 * course.rangeN());
-    for (int i = 0; i < wild.length; i++) {
-      wild[i] = apart[i] > bound;
+    for (int b = 0; b < blocks.count(); b++) {
+      double offCourse =
+          Math.max(
+              OFF_COURSE_SIGMAS * course.noiseN() + blocks.loadMovesNear(b),
+              OFF_COURSE * course.rangeN());
+      for (int i = blocks.start(b); i < blocks.end(b); i++) {
+        wild[i - from] = apart[i - from] > bound || Math.abs(load[i] - blocks.loadN(b)) > offCourse;
+      }
     }
   }
 
@@ -196,13 +205,26 @@ final class LoadingBranch {
     return block == blocks.count() ? blocks.end(block - 1) : blocks.start(block);
   }
 
-  /** Whether a sample (counted as in the run) is on the way up and not wild. */
+  /** Whether a sample is not wild. */
   boolean isClean(int i) {
     return !wild[i - blocks.start(0)];
   }
 
+  /**
+   * How far a sample's load lies above the line of this slope through the branch's centre, in N.
+   */
+  double offN(int i, double slope) {
+    return load[i] - centreN - slope * (deflection[i] - centreMm);
+  }
+
   boolean fallsBack(int block) {
     return fallsBack[block];
+  }
+
+  /** Whether a sample is on the way up and not wild. */
+  boolean counts(int i) {
+    int block = Math.min(blocks.count() - 1, (i - blocks.start(0)) / blocks.size());
+    return isClean(i) && !fallsBack[block];
   }
 
   /** Greatest smoothed load, reckoned from the rest, in N. */

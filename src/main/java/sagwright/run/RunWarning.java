@@ -34,7 +34,7 @@ public sealed interface RunWarning extends Warning {
     public String inWords() {
       return "from 10 to 40 % of the greatest load the branch is "
           + Figures.of(percent)
-          + " % steeper than the line; the readings scatter too much to tell whether it bends";
+          + " % steeper than the line, though not clearly more than its scatter allows";
     }
   }
 

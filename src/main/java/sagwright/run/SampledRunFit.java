@@ -10,12 +10,15 @@ final class SampledRunFit {
   private static final double MOST_WILD = 0.25;
   private static final double MANY_WILD = 0.08;
   private static final double LEAST_COURSE_CORRELATION_SQUARED = 0.9;
+  private static final double LEAST_WHOLE_CORRELATION_SQUARED = 0.6;
   private static final double MOST_RELATIVE_UNCERTAINTY = 0.3;
   private static final double SCATTER_WORTH_SAYING = 3;
   private static final double STEEPER_WORTH_SAYING = 0.03;
 
   /** What stands out of the course of a reading by more of its sigmas was not kept. */
   private static final double KEPT_SIGMAS = 6;
+
+  private static final double MAY_STAND_OFF = 0.02;
 
   private final FreshReadings fresh;
   private final ReadingUncertainty uncertainty;
@@ -49,8 +52,7 @@ final class SampledRunFit {
   }
 
   private StiffnessFit answer(int samples) {
-    double greatestN =
-        course.blocks().greatestLoadKept(load, KEPT_SIGMAS * course.noiseN()) - course.zeroN();
+    double greatestN = greatestLoadN();
     double fromN = window.leastLoadN() - course.zeroN();
     double toN = window.greatestLoadN() - course.zeroN();
     Hysteresis hysteresis = new Hysteresis(load, deflection, course, line.slope(), greatestN);
@@ -89,7 +91,8 @@ final class SampledRunFit {
    */
   private double lineUncertainty() {
     double own = line.slopeUncertainty();
-    SlowScatter slow = new SlowScatter(branch, part.fromBlock(), part.toBlock(), line.slope());
+    SlowScatter slow =
+        new SlowScatter(branch, part.fromBlock(), part.toBlock(), line.slope(), window::isUsed);
     double variance = window.sampleVarianceN2();
     if (part.bends()) {
       return Math.hypot(
@@ -129,6 +132,19 @@ final class SampledRunFit {
             branch.sums().line(from, to), uncertainty.gaugeMm(), uncertainty.loadN());
     double more = below.slope() - line.slope();
     return more > below.slopeUncertainty() ? more / line.slope() : 0;
+  }
+
+  /** The greatest load kept, reckoned from the rest; one that stands out must suit the gauge. */
+  private double greatestLoadN() {
+    double mayStandOff =
+        Math.max(
+            KEPT_SIGMAS * Math.sqrt(window.sampleVarianceN2()), MAY_STAND_OFF * course.rangeN());
+    return course
+            .blocks()
+            .greatestLoadKept(
+                KEPT_SIGMAS * course.noiseN(),
+                i -> load[i] - line.intercept() - line.slope() * deflection[i] <= mayStandOff)
+        - course.zeroN();
   }
 
   private Double hysteresisPercent(Hysteresis hysteresis) {
@@ -176,6 +192,11 @@ final class SampledRunFit {
         part.toBlock() - part.fromBlock() >= 6
             && branch.courseCorrelationSquared(part.fromBlock(), part.toBlock())
                 < LEAST_COURSE_CORRELATION_SQUARED;
+    if (part.bends()
+        && branch.courseCorrelationSquared(0, branch.blockCount())
+            < LEAST_WHOLE_CORRELATION_SQUARED) {
+      scattered = true;
+    }
     if (scattered || !(line.slopeUncertainty() <= MOST_RELATIVE_UNCERTAINTY * line.slope())) {
       throw new PoorRunException("load and gauge lie on no line");
     }

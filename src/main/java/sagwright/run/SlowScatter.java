@@ -1,5 +1,7 @@
 package sagwright.run;
 
+import java.util.function.IntPredicate;
+
 /**
  * Scatter that does not average out from sample to sample: a gauge that wanders, a reading that
  * lags an uneven hand. It shows in the means of sixteen stretches of equal load, which then lie
@@ -20,25 +22,23 @@ final class SlowScatter {
   private final double[] off = new double[STRETCHES];
   private final boolean enough;
 
-  /** The means of stretches of a window of blocks, off a line of this slope. */
-  SlowScatter(LoadingBranch branch, int from, int to, double slope) {
+  /** The means of stretches of a window of blocks, off a line of this slope, of what counts. */
+  SlowScatter(LoadingBranch branch, int from, int to, double slope, IntPredicate counts) {
     double low = branch.progress(from);
-    double high = branch.progress(to - 1);
-    BranchSums sums = branch.sums();
-    boolean all = true;
-    int start = from;
-    for (int j = 0; j < STRETCHES && all; j++) {
-      int end =
-          j == STRETCHES - 1
-              ? to
-              : Math.min(to, branch.blockAt(low + (high - low) * (j + 1) / STRETCHES));
-      samples[j] = end > start ? sums.samples(start, end) : 0;
-      all = samples[j] >= LEAST_IN_STRETCH;
-      if (all) {
-        LineSums stretch = sums.line(start, end);
-        off[j] = stretch.meanY() - slope * stretch.meanX();
+    double wide = branch.progress(to - 1) - low;
+    for (int b = from; b < to; b++) {
+      int j = (int) (STRETCHES * (branch.progress(b) - low) / (wide * (1 + 1e-9)));
+      for (int i = branch.start(b); i < branch.start(b + 1); i++) {
+        if (counts.test(i)) {
+          samples[j]++;
+          off[j] += branch.offN(i, slope);
+        }
       }
-      start = end;
+    }
+    boolean all = true;
+    for (int j = 0; j < STRETCHES; j++) {
+      all &= samples[j] >= LEAST_IN_STRETCH;
+      off[j] /= samples[j];
     }
     enough = all;
   }

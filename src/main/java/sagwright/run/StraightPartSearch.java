@@ -35,6 +35,9 @@ final class StraightPartSearch {
   /** Share of the slope's variance that the squared bias of a toe's tail may have unheeded. */
   private static final double FREE_OF_TOE = 0.1;
 
+  /** Where a branch has a sharp corner no rate says how far it goes on. */
+  private static final double MOST_CHANGE = 0.5;
+
   private static final double TOE_MAY_REACH = 0.5;
   private static final double TOP_MAY_BEND_FROM = 0.85;
   private static final double LEAST_CORRELATION_SQUARED = 0.7;
@@ -101,14 +104,16 @@ final class StraightPartSearch {
       return surest(straight);
     }
     if (sides.softBelow && best.low > TOE_MAY_REACH + STEP / 2) {
-      return new StraightPart(best.from, best.to, true, halvesDiffer(best));
+      double upward = bendAlongBranch() * (1 - best.middle());
+      return new StraightPart(best.from, best.to, true, Math.max(halvesDiffer(best), upward));
     }
     return new StraightPart(best.from, best.to, false, 0);
   }
 
   /** Lets every judgement from here on count with scatter that does not average out. */
   private void heedSlowScatter(Stretch widest) {
-    SlowScatter slow = new SlowScatter(branch, widest.from, widest.to, widest.slope);
+    SlowScatter slow =
+        new SlowScatter(branch, widest.from, widest.to, widest.slope, branch::counts);
     slowInflation = slow.inflation(varianceN2);
     if (slowInflation > 1) {
       varianceN2 *= slowInflation;
@@ -168,7 +173,7 @@ final class StraightPartSearch {
       double doubt = (s.variance + change * change / 3) / (s.slope * s.slope);
       if (doubt < least) {
         least = doubt;
-        best = new StraightPart(s.from, s.to, true, change);
+        best = new StraightPart(s.from, s.to, true, Math.min(change, MOST_CHANGE * s.slope));
       }
     }
     return best;

@@ -25,11 +25,9 @@ final class WindowLine {
     from = branch.start(part.fromBlock());
     to = branch.start(part.toBlock());
     used = new boolean[load.length];
-    for (int b = part.fromBlock(); b < part.toBlock(); b++) {
-      for (int i = branch.start(b); i < branch.start(b + 1); i++) {
-        used[i] = !branch.fallsBack(b) && branch.isClean(i);
-        setAside += branch.isClean(i) ? 0 : 1;
-      }
+    for (int i = from; i < to; i++) {
+      used[i] = branch.counts(i);
+      setAside += branch.isClean(i) ? 0 : 1;
     }
     line = fit();
     if (setWildAside()) {
