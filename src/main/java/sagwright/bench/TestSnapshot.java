@@ -5,6 +5,7 @@ import java.util.Set;
 /**
  * A test as it stands: immutable, for any thread.
  *
+ * @param limits how far this test is to load
  * @param loadN the newest load, reckoned from the zero; NaN before there is one
  * @param deflectionMm the newest deflection, likewise
  * @param greatestLoadN so far, single wild readings left out; 0 before any was put on
@@ -16,6 +17,7 @@ import java.util.Set;
 public record TestSnapshot(
     TestPhase phase,
     Instruction instruction,
+    LoadLimits limits,
     double loadN,
     double deflectionMm,
     double greatestLoadN,

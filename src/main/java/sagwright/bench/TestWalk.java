@@ -273,6 +273,7 @@ public final class TestWalk implements WireListener {
     return new TestSnapshot(
         shown,
         enough && !isOver() ? Instruction.LET_OFF : shown.instruction(),
+        plan.limits(),
         loadN(),
         deflectionMm(),
         greatestLoadN(),

@@ -2,7 +2,9 @@ package sagwright.command;
 
 import java.time.Clock;
 import picocli.CommandLine;
+import sagwright.run.PoorRunException;
 import sagwright.wood.SpeciesTable;
+import sagwright.workshop.WorkshopException;
 
 /** All commands of the program. An error is one line on standard error, never a stack trace. */
 public final class Commands {
@@ -18,6 +20,12 @@ public final class Commands {
             .addSubcommand(new EvaluateCommand(console, species))
             .addSubcommand(new ForecastCommand(console, species))
             .addSubcommand(new SurveyCommand(console, species))
+            .addSubcommand(new ImportCommand(console, species))
+            .addSubcommand(new ExportCommand(console, species))
+            .addSubcommand(new BlankCommand(console))
+            .addSubcommand(new GradeCommand(console, species))
+            .addSubcommand(new PromiseCommand(console))
+            .addSubcommand(new SalvageCommand(console, species))
             .addSubcommand(CalibrateCommand.line(console, species, Clock.systemUTC()))
             .addSubcommand(new MoistureCommand(console))
             .setOut(console.out())
@@ -28,6 +36,14 @@ public final class Commands {
                   if (failure instanceof CommandFailure) {
                     console.complain(failure.getMessage());
                     return ((CommandFailure) failure).exitCode();
+                  }
+                  if (failure instanceof WorkshopException) {
+                    console.complain(failure.getMessage());
+                    return ExitCode.BAD_INPUT;
+                  }
+                  if (failure instanceof PoorRunException) {
+                    console.complain(failure.getMessage());
+                    return ExitCode.POOR_RUN;
                   }
                   System.getLogger(Commands.class.getName())
                       .log(System.Logger.Level.DEBUG, "unexpected", failure);

@@ -6,7 +6,11 @@ import picocli.CommandLine.IVersionProvider;
 final class ProgramVersion implements IVersionProvider {
   @Override
   public String[] getVersion() {
+    return new String[] {"Sagwright " + text()};
+  }
+
+  static String text() {
     String version = ProgramVersion.class.getPackage().getImplementationVersion();
-    return new String[] {"Sagwright " + (version == null ? "(not packaged)" : version)};
+    return version == null ? "(not packaged)" : version;
   }
 }

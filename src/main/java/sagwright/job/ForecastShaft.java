@@ -8,6 +8,7 @@ import sagwright.grade.Sureness;
 import sagwright.modulus.Evaluation;
 import sagwright.modulus.Evaluator;
 import sagwright.modulus.ModulusAlong;
+import sagwright.modulus.Shaft;
 import sagwright.run.PoorRunException;
 import sagwright.sheet.Sheet;
 import sagwright.uncertainty.Estimate;
@@ -35,16 +36,26 @@ public final class ForecastShaft {
    * @throws PoorRunException where the run gives no modulus
    */
   public Answer of(Sheet sheet, Order order) throws PoorRunException {
+    return of(sheet, sheet.shaft(), order);
+  }
+
+  /**
+   * The same for a shaft that was worked on since it was tested.
+   *
+   * @param sheet of the test; it gives the wood
+   * @param now gives the shape and the mass
+   */
+  public Answer of(Sheet sheet, Shaft now, Order order) throws PoorRunException {
     Evaluation evaluation = evaluator.evaluate(sheet.bendTest());
     Estimate modulusMPa =
         new Estimate(evaluation.modulusMPa(), evaluation.modulusStdUncertaintyMPa());
     BlankWood wood =
         new BlankWood(
-            sheet.shaft().taper(),
-            sheet.shaft().massG(),
+            now.taper(),
+            now.massG(),
             ModulusAlong.constant(modulusMPa),
             sheet.ratio().value(),
-            sheet.shaft().splice() != null);
+            now.splice() != null);
     return new Answer(sheet, evaluation, grader.grade(wood, order));
   }
 

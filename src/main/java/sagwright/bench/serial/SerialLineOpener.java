@@ -1,0 +1,56 @@
+package sagwright.bench.serial;
+
+import com.fazecast.jSerialComm.SerialPort;
+import com.fazecast.jSerialComm.SerialPortInvalidPortException;
+import sagwright.bench.ByteLine;
+import sagwright.bench.LineNotOpenedException;
+import sagwright.bench.LineOpener;
+
+/**
+ * Opens one serial port, 8N1 without flow control: each time as a new port object, for an old one
+ * goes on pointing to a device that was unplugged.
+ */
+public final class SerialLineOpener implements LineOpener {
+  /** What a bench head sends at unless it is set otherwise (docs/contract.md, section 6). */
+  public static final int ORDINARY_BAUD = 115_200;
+
+  private static final int DATA_BITS = 8;
+
+  private final String path;
+  private final int baud;
+
+  /**
+   * @param path as the system names the port: /dev/ttyUSB0, COM3; a link to one is followed anew at
+   *     each opening
+   */
+  public SerialLineOpener(String path, int baud) {
+    this.path = path;
+    this.baud = baud;
+  }
+
+  @Override
+  public String description() {
+    return path;
+  }
+
+  @Override
+  public ByteLine open() throws LineNotOpenedException {
+    SerialPort port;
+    try {
+      port = SerialPort.getCommPort(path);
+    } catch (SerialPortInvalidPortException e) {
+      throw new LineNotOpenedException(OpeningFailure.nothingThere(path));
+    }
+    port.setComPortParameters(baud, DATA_BITS, SerialPort.ONE_STOP_BIT, SerialPort.NO_PARITY);
+    port.setFlowControl(SerialPort.FLOW_CONTROL_DISABLED);
+    port.setComPortTimeouts(
+        SerialPort.TIMEOUT_READ_SEMI_BLOCKING, SerialByteLine.READ_STEP_MILLIS, 0);
+    if (!port.openPort()) {
+      throw new LineNotOpenedException(
+          OpeningFailure.inWords(path, port.getLastErrorCode(), System.getProperty("os.name")));
+    }
+    // What the head sent while nobody listened is kept by the system and would come first.
+    port.flushIOBuffers();
+    return new SerialByteLine(port, path);
+  }
+}

@@ -1,0 +1,112 @@
+package sagwright.job;
+
+import java.util.List;
+import java.util.Locale;
+import sagwright.sheet.JsonLine;
+import sagwright.workshop.Blank;
+import sagwright.workshop.BlankState;
+import sagwright.workshop.CaliperEntry;
+import sagwright.workshop.Grade;
+import sagwright.workshop.Note;
+import sagwright.workshop.Run;
+import sagwright.workshop.StageEntry;
+import sagwright.workshop.Workshop;
+import sagwright.workshop.WorkshopException;
+
+/** All that a workshop knows of one blank; every list oldest first. */
+public record BlankRecord(
+    Blank blank,
+    BlankState state,
+    List<CaliperEntry> caliperEntries,
+    List<StageEntry> stages,
+    List<Run> runs,
+    List<Grade> grades,
+    List<Note> notes) {
+  public static BlankRecord of(Workshop workshop, String tag) throws WorkshopException {
+    Blank blank = workshop.blanks().require(tag);
+    return new BlankRecord(
+        blank,
+        workshop.blanks().state(blank),
+        workshop.blanks().caliperEntries(blank),
+        workshop.blanks().stages(blank),
+        workshop.runs().of(blank),
+        workshop.grades().of(blank),
+        workshop.notes().of(blank));
+  }
+
+  /** On one line: docs/contract.md, section 7. */
+  public String json() {
+    return new JsonLine()
+        .put("tag", blank.tag())
+        .put("stage", state.stage())
+        .put("promisedTo", state.promisedTo())
+        .put("ended", state.endedWhy())
+        .put("free", state.isFree())
+        .putObjects("runs", runs.stream().map(BlankRecord::line).toList())
+        .putObjects("grades", grades.stream().map(BlankRecord::line).toList())
+        .putObjects("caliperEntries", caliperEntries.stream().map(BlankRecord::line).toList())
+        .putObjects(
+            "stages",
+            stages.stream()
+                .map(s -> new JsonLine().put("at", s.at().toString()).put("stage", s.stage()))
+                .toList())
+        .putObjects(
+            "notes",
+            notes.stream()
+                .map(
+                    n ->
+                        new JsonLine()
+                            .put("at", n.at().toString())
+                            .put("words", n.words())
+                            .put("initials", n.initials()))
+                .toList())
+        .toString();
+  }
+
+  private static JsonLine line(Run run) {
+    JsonLine json =
+        new JsonLine()
+            .put("run", run.id())
+            .put("startedAt", run.startedAt())
+            .put("origin", run.origin().name().toLowerCase(Locale.ROOT))
+            .put("ending", run.ending());
+    String answer = run.outcome().answer();
+    for (String key : RUN_FIGURES) {
+      json.put(key, answer == null ? null : JsonLine.parse(answer).number(key));
+    }
+    return json.put("noAnswer", run.outcome().noAnswer())
+        .put("setAside", run.isSetAside())
+        .put("setAsideWhy", run.setAsideWhy())
+        .put("movedFrom", run.moved() == null ? null : run.moved().fromTag())
+        .put("line", LineJson.of(run.line()));
+  }
+
+  private static final List<String> RUN_FIGURES =
+      List.of(
+          "stiffnessNPerMm",
+          "stiffnessStdUncertaintyNPerMm",
+          "shaftStiffnessNPerMm",
+          "modulusMPa",
+          "modulusStdUncertaintyMPa");
+
+  private static JsonLine line(Grade grade) {
+    JsonLine answer = JsonLine.parse(grade.answer());
+    return new JsonLine()
+        .put("gradeId", grade.id())
+        .put("at", grade.at().toString())
+        .put("order", grade.orderNumber())
+        .put("grade", answer.text("grade"))
+        .put("chanceWithinTolerance", answer.number("chanceWithinTolerance"))
+        .put("stiffnessNPerMm", answer.number("stiffnessNPerMm"))
+        .put("stiffnessStdUncertaintyNPerMm", answer.number("stiffnessStdUncertaintyNPerMm"))
+        .put("program", grade.program())
+        .put("initials", grade.initials());
+  }
+
+  private static JsonLine line(CaliperEntry entry) {
+    return new JsonLine()
+        .put("at", entry.at().toString())
+        .put("why", entry.why())
+        .putJson("sheet", entry.document());
+  }
+}

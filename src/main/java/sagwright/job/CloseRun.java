@@ -1,0 +1,87 @@
+package sagwright.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import sagwright.bench.BenchWarning;
+import sagwright.bench.Ending;
+import sagwright.bench.RecordedRun;
+import sagwright.sheet.BadDocumentException;
+import sagwright.sheet.Sheet;
+import sagwright.sheet.SheetReader;
+import sagwright.uncertainty.Warning;
+import sagwright.wood.SpeciesTable;
+import sagwright.workshop.Run;
+import sagwright.workshop.RunClosing;
+import sagwright.workshop.RunJournal;
+import sagwright.workshop.RunOutcome;
+import sagwright.workshop.RunStart;
+import sagwright.workshop.Workshop;
+import sagwright.workshop.WorkshopException;
+
+/**
+ * Makes a recorded run whole: its sheet, its answer where it allows one, its place on the record.
+ */
+public final class CloseRun {
+  private final Workshop workshop;
+  private final SheetReader reader;
+  private final EvaluateRun evaluate;
+
+  public CloseRun(Workshop workshop, SpeciesTable species) {
+    this.workshop = workshop;
+    this.reader = new SheetReader(species);
+    this.evaluate = new EvaluateRun(species);
+  }
+
+  /** That a run did not end as runs should, which its answer must not hide. */
+  record EndedEarly(Ending ending) implements Warning {
+    @Override
+    public String inWords() {
+      return ending.inWords();
+    }
+  }
+
+  /**
+   * @param start as it was entered
+   * @param journal that its bytes went to
+   * @param recorded what the bench made of them
+   */
+  public Run close(RunStart start, RunJournal journal, RecordedRun recorded)
+      throws WorkshopException {
+    Sheet sheet = before(start).withRun(recorded.samples(), start.startedAt().toString());
+    RunClosing closing =
+        new RunClosing(
+            recorded.ending().inWords(),
+            sheet.json(),
+            recorded.line(),
+            outcome(sheet, recorded),
+            recorded.ending() == Ending.BROKEN_OFF ? "broken off" : null);
+    return workshop.runs().close(journal, closing);
+  }
+
+  private RunOutcome outcome(Sheet sheet, RecordedRun recorded) {
+    return recorded.allowsAnswer()
+        ? evaluate.of(sheet, warnings(recorded))
+        : RunOutcome.without(recorded.ending().inWords());
+  }
+
+  private static List<Warning> warnings(RecordedRun recorded) {
+    List<Warning> warnings = new ArrayList<>();
+    for (BenchWarning warning : BenchWarning.values()) {
+      if (recorded.warnings().contains(warning)) {
+        warnings.add(warning);
+      }
+    }
+    if (recorded.ending() != Ending.LOAD_OFF && recorded.ending() != Ending.ENDED_BY_HAND) {
+      warnings.add(new EndedEarly(recorded.ending()));
+    }
+    return warnings;
+  }
+
+  private Sheet before(RunStart start) throws WorkshopException {
+    try {
+      return reader.read(start.document());
+    } catch (BadDocumentException e) {
+      throw new WorkshopException("the record of " + start.blank().tag() + ": " + e.getMessage());
+    }
+  }
+}

@@ -1,0 +1,150 @@
+package sagwright.bench.practice;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.time.Duration;
+import org.apache.commons.math3.stat.regression.SimpleRegression;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import sagwright.bench.BenchWarning;
+import sagwright.bench.Ending;
+import sagwright.bench.HeadSession;
+import sagwright.bench.HeadTiming;
+import sagwright.bench.LineStatistics;
+import sagwright.bench.LinkState;
+import sagwright.bench.RecordedRun;
+import sagwright.bench.TestPhase;
+import sagwright.bench.Waiting;
+import sagwright.run.Samples;
+
+@Timeout(120)
+class PracticeHeadTest {
+  private static final double MM_PER_N = 0.2437;
+  private static final Duration LONG = Duration.ofMinutes(5);
+
+  private static PracticeHead head(long seed) {
+    return new PracticeHead(
+        Bench.CALIBRATION, PracticeOptions.BELIEVABLE.withSeed(seed), new JumpingClock());
+  }
+
+  private static RecordedRun test(PracticeHead head) throws Exception {
+    try (HeadSession session = HeadSession.once(head, HeadTiming.ORDINARY, head)) {
+      return Waiting.on(session.begin(Bench.PLAN, raw -> {}, LONG));
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+  void aWholeTestIsLedByTheHandThatDoesAsItIsTold(long seed) throws Exception {
+    PracticeHead head = head(seed);
+    head.lay(MM_PER_N);
+    RecordedRun run = test(head);
+    assertEquals(Ending.LOAD_OFF, run.ending());
+    assertTrue(run.greatestLoadN() > 19.5 && run.greatestLoadN() < 25, "" + run.greatestLoadN());
+    assertEquals(new LineStatistics(run.line().readings(), 0, 0, 0), run.line());
+    assertTrue(run.warnings().isEmpty(), run.warnings().toString());
+    assertEquals(MM_PER_N, slopeWhileLoading(run.samples()), 0.005 * MM_PER_N);
+  }
+
+  /** Plain least squares of deflection on load between 5 N and 18 N before the peak. */
+  private static double slopeWhileLoading(Samples samples) {
+    SimpleRegression line = new SimpleRegression();
+    int peak = 0;
+    for (int i = 0; i < samples.size(); i++) {
+      peak = samples.loadN()[i] > samples.loadN()[peak] ? i : peak;
+    }
+    for (int i = 0; i < peak; i++) {
+      if (samples.loadN()[i] > 5 && samples.loadN()[i] < 18) {
+        line.addData(samples.loadN()[i], samples.deflectionMm()[i]);
+      }
+    }
+    return line.getSlope();
+  }
+
+  @Test
+  void theSameSeedGivesTheSameNoiseAndAnotherSeedAnother() throws Exception {
+    assertArrayEquals(rawAtRest(5), rawAtRest(5));
+    assertFalse(java.util.Arrays.equals(rawAtRest(5), rawAtRest(6)));
+  }
+
+  private static byte[] rawAtRest(long seed) throws Exception {
+    ByteArrayOutputStream raw = new ByteArrayOutputStream();
+    try (sagwright.bench.ByteLine line = head(seed).open()) {
+      line.write("INIT\n".getBytes(java.nio.charset.StandardCharsets.US_ASCII));
+      byte[] buffer = new byte[64];
+      while (raw.size() < 5_000) {
+        raw.write(buffer, 0, line.read(buffer, Duration.ofMillis(100)));
+      }
+    }
+    return java.util.Arrays.copyOf(raw.toByteArray(), 5_000);
+  }
+
+  @Test
+  void anEmptyBenchShowsNoLoadHoweverLongOneWaits() throws Exception {
+    PracticeHead head = head(3);
+    head.lay(MM_PER_N);
+    head.takeOff();
+    try (HeadSession session = HeadSession.lasting(head, HeadTiming.ORDINARY, head)) {
+      session.begin(Bench.PLAN, raw -> {}, LONG);
+      Waiting.until(
+          () -> session.snapshot().test() != null && session.snapshot().test().elapsedS() > 60,
+          () -> session.snapshot().toString());
+      assertEquals(TestPhase.AT_REST, session.snapshot().test().phase());
+    }
+  }
+
+  @Test
+  void aPulledPlugEndsTheRunAndTheNextTestRunsAfterItIsBackIn() throws Exception {
+    PracticeHead head =
+        new PracticeHead(Bench.CALIBRATION, PracticeOptions.BELIEVABLE, PracticeClock.faster(20));
+    head.lay(MM_PER_N);
+    HeadTiming quick =
+        new HeadTiming(
+            Duration.ofMillis(50),
+            Duration.ofMillis(100),
+            Duration.ofSeconds(5),
+            Duration.ofMillis(20));
+    try (HeadSession session = HeadSession.lasting(head, quick, head)) {
+      var first = session.begin(Bench.PLAN, raw -> {}, LONG);
+      Waiting.until(
+          () -> session.snapshot().test() != null && session.snapshot().test().greatestLoadN() > 4,
+          () -> session.snapshot().toString());
+      head.pullPlug();
+      RecordedRun cut = Waiting.on(first);
+      assertEquals(Ending.LINE_LOST, cut.ending());
+      assertTrue(cut.samples().size() > 20);
+      Waiting.until(
+          () -> session.snapshot().link() == LinkState.NOT_OPENED,
+          () -> session.snapshot().toString());
+      assertTrue(session.snapshot().linkInWords().contains("put it back in"));
+      head.putPlugBack();
+      RecordedRun whole = Waiting.on(session.begin(Bench.PLAN, raw -> {}, LONG));
+      assertEquals(Ending.LOAD_OFF, whole.ending());
+      assertEquals(0, whole.line().gaps());
+    }
+  }
+
+  @Test
+  void breakingOffLetsTheHandOff() throws Exception {
+    PracticeHead head =
+        new PracticeHead(Bench.CALIBRATION, PracticeOptions.BELIEVABLE, PracticeClock.faster(20));
+    head.lay(MM_PER_N);
+    try (HeadSession session = HeadSession.lasting(head, HeadTiming.ORDINARY, head)) {
+      var broken = session.begin(Bench.PLAN, raw -> {}, LONG);
+      Waiting.until(
+          () -> session.snapshot().test() != null && session.snapshot().test().greatestLoadN() > 4,
+          () -> session.snapshot().toString());
+      session.end(Ending.BROKEN_OFF);
+      assertEquals(Ending.BROKEN_OFF, Waiting.on(broken).ending());
+      RecordedRun next = Waiting.on(session.begin(Bench.PLAN, raw -> {}, LONG));
+      assertEquals(Ending.LOAD_OFF, next.ending());
+      assertFalse(next.warnings().contains(BenchWarning.OVER_SAFE_LOAD));
+    }
+  }
+}
