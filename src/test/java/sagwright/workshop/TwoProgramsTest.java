@@ -12,7 +12,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.RepeatedTest;
+import org.junit.jupiter.api.RepetitionInfo;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -25,6 +29,17 @@ class TwoProgramsTest {
   @ParameterizedTest
   @ValueSource(ints = {1, 60, 400})
   void aKilledProgramLosesNoMoreThanTheLastTenthOfASecond(int lines) throws Exception {
+    killAfter(lines);
+  }
+
+  /** Outside the ordinary run: kills at a hundred other moments. */
+  @Tag("long")
+  @RepeatedTest(100)
+  void aProgramKilledAtAnyMomentLosesNoMore(RepetitionInfo repetition) throws Exception {
+    killAfter(1 + new Random(repetition.getCurrentRepetition()).nextInt(300));
+  }
+
+  private void killAfter(int lines) throws Exception {
     try (Workshop workshop = WorkshopFixture.create(folder)) {
       Blank blank = workshop.blanks().enter(WorkshopFixture.sheet("25-014"));
       Process program = start("run", workshop.file().toString());
