@@ -1,6 +1,6 @@
 /*
  * What hangs on which pin of the ATmega328P; in brackets the number printed on the common boards.
- * docs/bench/building.md, "Wiring", says how each is wired.
+ * docs/bench/wiring.md says how each is wired.
  */
 #ifndef SAGWRIGHT_BOARD_H
 #define SAGWRIGHT_BOARD_H

@@ -38,7 +38,7 @@ void head_conversion(head_t *head, uint32_t bits, uint32_t ready_us) {
 
 void head_frame(head_t *head, const frame_t *frame) {
   int32_t micrometres;
-  uint32_t moment_us = frame->first_us - GAUGE_AGE_US;
+  uint32_t moment_us = frame->first_us - (uint32_t)(GAUGE_AGE_US);
   if (!frame_value(frame, head->gauge_kind, &micrometres)) return;
   if (!believe_value(&head->believe, micrometres, moment_us)) return;
   head->gauge_seen = true;

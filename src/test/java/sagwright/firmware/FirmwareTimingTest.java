@@ -94,6 +94,20 @@ class FirmwareTimingTest {
     assertEquals(expectedPercent, stream.hysteresisPercent(), 0.1);
   }
 
+  @Test
+  void aDelayThatWasMeasuredIsTakenOffByTheFirmwareThatIsBuiltWithIt(BuiltFirmware.Built built)
+      throws Exception {
+    BuiltFirmware.make(
+        BuiltFirmware.SOURCES,
+        "firmware",
+        "GAUGE_AGE_US=17500",
+        "OUT=" + built.out().resolve("late-gauge"));
+    Simulation simulation =
+        new Simulation(built.bench(), built.out().resolve("late-gauge/head.elf"));
+    HeadStream stream = bend(simulation, 0, 1).with("gauge-age", 17_500).run().stream();
+    assertEquals(0, stream.hysteresisPercent(), 0.1);
+  }
+
   private static Simulation bend(Simulation simulation, double ratePpm, int seed) {
     return simulation
         .seconds(11)

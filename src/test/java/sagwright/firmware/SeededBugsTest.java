@@ -111,7 +111,7 @@ class SeededBugsTest {
       throws Exception {
     seed(
         "core/head.c",
-        "uint32_t moment_us = frame->first_us - GAUGE_AGE_US;",
+        "uint32_t moment_us = frame->first_us - (uint32_t)(GAUGE_AGE_US);",
         "uint32_t moment_us = frame->last_us + FRAME_SETTLE_US;");
     HeadStream stream = simulate(built).seconds(11).say(0.3, "INIT").run().stream();
     assertTrue(Math.abs(stream.hysteresisPercent()) > 0.5, () -> stream.hysteresisPercent() + " %");
