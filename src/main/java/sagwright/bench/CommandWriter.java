@@ -1,11 +1,9 @@
 package sagwright.bench;
 
 import java.nio.charset.StandardCharsets;
-import java.time.Duration;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import java.util.concurrent.TimeUnit;
 
 /**
  * Sends commands on a thread of its own that can be given up: a head that takes no bytes can hold a
@@ -39,16 +37,8 @@ final class CommandWriter {
     }
   }
 
-  /** Gives the last command a little time to go out, then gives the thread up. */
-  void close(Duration most) {
-    thread.shutdown();
-    try {
-      if (!thread.awaitTermination(most.toMillis(), TimeUnit.MILLISECONDS)) {
-        thread.shutdownNow();
-      }
-    } catch (InterruptedException e) {
-      thread.shutdownNow();
-      Thread.currentThread().interrupt();
-    }
+  /** Gives the thread up; a write that is held ends once its line is closed. */
+  void close() {
+    thread.shutdownNow();
   }
 }

@@ -11,7 +11,7 @@ import java.time.Duration;
  */
 final class HeadLink {
   private static final Duration READ_DEADLINE = Duration.ofMillis(100);
-  private static final Duration LAST_COMMAND = Duration.ofMillis(300);
+  private static final Duration STOP_DEADLINE = Duration.ofMillis(500);
   private static final int IDENTITY_QUESTIONS = 3;
 
   /** So often readings are asked for in vain before it is said that none come. */
@@ -24,7 +24,8 @@ final class HeadLink {
   private final CommandWriter commands;
   private final byte[] buffer = new byte[8192];
   private int questions;
-  private boolean askedForReadings;
+  private boolean askedSinceIdentity;
+  private boolean hasAskedForReadings;
   private long askedNanos;
   private long readingNanos;
   private long readings;
@@ -57,19 +58,23 @@ final class HeadLink {
   }
 
   private void ask(long now) {
-    boolean wantsReadings = readings == 0;
+    // Readings may be old ones that the system had kept: a head that then is silent was not asked
+    // yet.
+    boolean wantsReadings =
+        readings == 0 || (!hasAskedForReadings && hasPassed(readingNanos, timing.askAgain(), now));
     boolean wantsIdentity = monitor.identity() == null && questions < IDENTITY_QUESTIONS;
-    boolean askAgain = questions == 0 || hasPassed(askedNanos, timing.askAgain(), now);
-    if ((wantsReadings || wantsIdentity) && askAgain) {
+    boolean mayAnswerYet =
+        monitor.identity() == null && !hasPassed(askedNanos, timing.answer(), now);
+    if (wantsReadings && questions > 0 && !askedSinceIdentity && !mayAnswerYet) {
+      commands.send("INIT");
+      askedSinceIdentity = true;
+      hasAskedForReadings = true;
+    } else if ((wantsReadings || wantsIdentity)
+        && (questions == 0 || hasPassed(askedNanos, timing.askAgain(), now))) {
       commands.send("*IDN?");
       questions++;
       askedNanos = now;
-      askedForReadings = false;
-    } else if (wantsReadings
-        && !askedForReadings
-        && (monitor.identity() != null || hasPassed(askedNanos, timing.answer(), now))) {
-      commands.send("INIT");
-      askedForReadings = true;
+      askedSinceIdentity = false;
     }
   }
 
@@ -94,16 +99,27 @@ final class HeadLink {
         : "nothing comes from " + where + ": is the bench head powered, and is this its port?";
   }
 
-  /** Tells the head to stop, and closes the line. */
+  /**
+   * Tells the head to stop, waits a little until it is silent (a port that is closed at once drops
+   * what it has not sent yet), and closes the line.
+   */
   void close() {
     commands.send("ABOR");
-    commands.close(LAST_COMMAND);
-    line.close();
+    try {
+      long start = System.nanoTime();
+      while (line.read(buffer, READ_DEADLINE) > 0
+          && !hasPassed(start, STOP_DEADLINE, System.nanoTime())) {
+        // What still comes is no part of anything.
+      }
+    } catch (LineLostException e) {
+      // It is to be closed anyway.
+    }
+    abandon();
   }
 
   /** Closes a line that is gone, or one that does not let go of its thread. */
   void abandon() {
     line.close();
-    commands.close(Duration.ZERO);
+    commands.close();
   }
 }

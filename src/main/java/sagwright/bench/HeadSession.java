@@ -50,19 +50,18 @@ public final class HeadSession implements AutoCloseable {
   public static HeadSession lasting(
       LineOpener opener, HeadTiming timing, Consumer<BenchSnapshot> follower) {
     HeadSession session = new HeadSession(opener, timing, true, follower);
-    session.thread.start();
+    session.startOnce();
     return session;
   }
 
   /**
-   * A session for one test: a line that cannot be opened fails the test with its {@link
-   * LineNotOpenedException}, one that is lost ends it, and neither is tried again.
+   * A session for one test, opened when the test is begun so that it gets every byte: a line that
+   * cannot be opened fails the test with its {@link LineNotOpenedException}, one that is lost ends
+   * it, and neither is tried again.
    */
   public static HeadSession once(
       LineOpener opener, HeadTiming timing, Consumer<BenchSnapshot> follower) {
-    HeadSession session = new HeadSession(opener, timing, false, follower);
-    session.thread.start();
-    return session;
+    return new HeadSession(opener, timing, false, follower);
   }
 
   /** The newest state, for a screen to draw as often as it likes. */
@@ -89,6 +88,7 @@ public final class HeadSession implements AutoCloseable {
     CompletableFuture<RecordedRun> outcome = new CompletableFuture<>();
     RunningTest test = new RunningTest(plan, journal, most, outcome);
     requests.add(() -> bay.begin(test, outcome));
+    startOnce();
     Exception ended = whyEnded;
     if (ended != null) {
       outcome.completeExceptionally(ended);
@@ -104,12 +104,21 @@ public final class HeadSession implements AutoCloseable {
     requests.add(() -> bay.end(how));
   }
 
+  private synchronized void startOnce() {
+    if (thread.getState() == Thread.State.NEW) {
+      thread.start();
+    }
+  }
+
   private void live() {
     Exception why = new IllegalStateException("the line is closed");
     try {
-      do {
+      while (closing.getCount() > 0) {
         why = openAndRead(why);
-      } while (reopens && !closing.await(timing.reopen().toMillis(), TimeUnit.MILLISECONDS));
+        if (!reopens || closing.await(timing.reopen().toMillis(), TimeUnit.MILLISECONDS)) {
+          break;
+        }
+      }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     } finally {
@@ -132,8 +141,8 @@ public final class HeadSession implements AutoCloseable {
       LineMonitor monitor = new LineMonitor();
       link = new HeadLink(opener.open(), timing, monitor, new WireTee(monitor, health, bay));
       while (closing.getCount() > 0) {
-        link.pump();
         serveRequests();
+        link.pump();
         publish(monitor.snapshot(link.state(), link.inWords(), bay.snapshot()));
         bay.handOverWhenOver();
       }
@@ -198,6 +207,7 @@ public final class HeadSession implements AutoCloseable {
   @Override
   public void close() {
     closing.countDown();
+    startOnce(); // so that a test that is begun after the closing is told so
     try {
       thread.join(CLOSE_DEADLINE.toMillis());
       HeadLink stuck = link;

@@ -11,6 +11,11 @@ final class LoadWatch {
   /** A load that never passed so many tolerances was a touch, not a loading. */
   private static final double TOUCH_TOLERANCES = 12;
 
+  /** On a noisy bench this share of the target will do, but no fewer tolerances than these. */
+  private static final double TOUCH_SHARE_OF_TARGET = 0.1;
+
+  private static final double LEAST_TOUCH_TOLERANCES = 4;
+
   /** Off its peak: down by this share of it. A hand dips less than that. */
   private static final double OFF_PEAK_SHARE = 0.1;
 
@@ -108,7 +113,9 @@ final class LoadWatch {
 
   /** Whether this is more than a touch. */
   boolean isLoading() {
-    return peakN >= TOUCH_TOLERANCES * toleranceN;
+    double touchN =
+        Math.min(TOUCH_TOLERANCES * toleranceN, TOUCH_SHARE_OF_TARGET * limits.targetN());
+    return peakN >= Math.max(touchN, LEAST_TOUCH_TOLERANCES * toleranceN);
   }
 
   /** Whether the load has come back off its peak. */

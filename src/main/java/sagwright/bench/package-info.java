@@ -1,7 +1,11 @@
 /**
- * The bench head's side of the program: a {@link sagwright.bench.ByteLine} of bytes to and from the
- * head, and the {@link sagwright.bench.Calibration} that turns counts into newtons and millimetres.
+ * The bench head's side of the program. {@link sagwright.bench.HeadSession} holds the line to a
+ * head and leads tests; underneath, bytes from a {@link sagwright.bench.ByteLine} go through {@link
+ * sagwright.bench.WireReader} to a {@link sagwright.bench.TestWalk}, whose outcome is a {@link
+ * sagwright.bench.RecordedRun}. {@link sagwright.bench.Calibration} turns counts into newtons and
+ * millimetres.
  *
- * <p>Formats: docs/contract.md, section 6. Knows no serial port, no file and no screen.
+ * <p>Formats: docs/contract.md, section 6. Only the session has a thread; everything under it is
+ * fed by hand. Knows no serial port, no file and no screen.
  */
 package sagwright.bench;

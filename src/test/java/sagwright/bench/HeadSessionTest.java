@@ -30,12 +30,7 @@ import sagwright.bench.serial.SerialLineOpener;
 @Timeout(120)
 class HeadSessionTest {
   private static final Duration LONG = Duration.ofMinutes(2);
-  private static final HeadTiming QUICK =
-      new HeadTiming(
-          Duration.ofMillis(100),
-          Duration.ofMillis(300),
-          Duration.ofMillis(1500),
-          Duration.ofMillis(50));
+  private static final HeadTiming QUICK = InventedBench.QUICK;
 
   /** Lines a second: the head's own clock is what counts, so it may run ahead of the wall's. */
   private static final double FAST = 1500;
@@ -66,6 +61,10 @@ class HeadSessionTest {
     return closing(HeadSession.lasting(new SerialLineOpener(path, 115_200), QUICK, NOBODY));
   }
 
+  private HeadSession once(String path) {
+    return closing(HeadSession.once(new SerialLineOpener(path, 115_200), QUICK, NOBODY));
+  }
+
   private static List<byte[]> lines(Scene scene) {
     return scene.readings().stream().map(WireFormat::bytes).toList();
   }
@@ -75,7 +74,13 @@ class HeadSessionTest {
   }
 
   private static CompletableFuture<RecordedRun> begin(HeadSession session) {
-    return session.begin(Scene.PLAN, NOWHERE, LONG);
+    return session.begin(InventedBench.PLAN, NOWHERE, LONG);
+  }
+
+  /** What is sent before is thrown away. */
+  private static void untilOpen(HeadSession session) {
+    Waiting.until(
+        () -> session.snapshot().link() == LinkState.ASKING, () -> session.snapshot().toString());
   }
 
   private static void untilLoading(HeadSession session) {
@@ -91,9 +96,8 @@ class HeadSessionTest {
     PlayedHead head =
         closing(new PlayedHead(terminal, lines(ordinary(rate)), Math.max(FAST, rate)).start());
     ByteArrayOutputStream kept = new ByteArrayOutputStream();
-    HeadSession session =
-        closing(HeadSession.once(new SerialLineOpener(terminal.path(), 115_200), QUICK, NOBODY));
-    RecordedRun run = Waiting.on(session.begin(Scene.PLAN, kept::writeBytes, LONG));
+    HeadSession session = once(terminal.path());
+    RecordedRun run = Waiting.on(session.begin(InventedBench.PLAN, kept::writeBytes, LONG));
     assertEquals(Ending.LOAD_OFF, run.ending());
     assertEquals(new LineStatistics(run.line().readings(), 0, 0, 0), run.line());
     assertEquals(run.line().readings(), run.samples().size());
@@ -101,7 +105,7 @@ class HeadSessionTest {
     assertEquals(LinkState.READING, session.snapshot().link());
     assertEquals(TestPhase.DONE, session.snapshot().test().phase());
     assertTrue(head.heard().startsWith("*IDN?\nINIT\n"), head.heard());
-    RecordedRun again = TestReplay.of(kept.toByteArray(), Scene.PLAN, Ending.CUT_OFF);
+    RecordedRun again = TestReplay.of(kept.toByteArray(), InventedBench.PLAN, Ending.CUT_OFF);
     assertEquals(Ending.LOAD_OFF, again.ending());
     assertArrayEquals(run.samples().loadN(), again.samples().loadN());
     assertArrayEquals(run.samples().deflectionMm(), again.samples().deflectionMm());
@@ -126,6 +130,7 @@ class HeadSessionTest {
         };
     HeadSession session = lasting(terminal.path());
     CompletableFuture<RecordedRun> run = begin(session);
+    untilOpen(session);
     closing(head.start());
     assertEquals(Ending.LOAD_OFF, Waiting.on(run).ending());
     assertNull(session.snapshot().identity());
@@ -150,19 +155,41 @@ class HeadSessionTest {
   }
 
   @Test
-  void staleBytesBeforeTheOpeningAreNoPartOfTheRun() throws Exception {
+  void staleLinesOfAnEarlierDayAreNoPartOfTheRun() throws Exception {
     PseudoTerminal terminal = terminal();
-    byte[] stale = WireFormat.bytes(new Reading(40_000, 77_000_000, 999_999, 9_999L, 0));
-    for (int i = 0; i < 50; i++) {
-      terminal.write(stale);
+    terminal.write("17,4\u00ff\n".getBytes(StandardCharsets.ISO_8859_1));
+    for (int i = 0; i < 12; i++) {
+      terminal.write(
+          WireFormat.bytes(new Reading(40_000 + i, 77_000_000 + 12_500L * i, 999_999, 9L, 0)));
     }
-    terminal.write("17,4\u00ff".getBytes(StandardCharsets.ISO_8859_1));
+    terminal.write("$SG,40012,7715".getBytes(StandardCharsets.US_ASCII));
     closing(new PlayedHead(terminal, lines(ordinary(80)), FAST).start());
-    HeadSession session = lasting(terminal.path());
-    RecordedRun run = Waiting.on(begin(session));
+    RecordedRun run = Waiting.on(begin(once(terminal.path())));
+    assertEquals(Ending.LOAD_OFF, run.ending());
+    assertEquals(Scene.REST_COUNTS, run.zero().loadCounts(), 100);
+    assertEquals(0, run.samples().loadN()[0], 0.05);
+  }
+
+  @Test
+  void aHeadThatBeganWhileTheProgramWasStartingLosesNothing() throws Exception {
+    PseudoTerminal terminal = terminal();
+    PlayedHead head =
+        closing(
+            new PlayedHead(terminal, lines(ordinary(80)), FAST) {
+              {
+                isMeasuring = true;
+              }
+
+              @Override
+              protected String answer(String command) {
+                return "";
+              }
+            }.start());
+    Waiting.until(() -> head.sent() >= 60, () -> "sent " + head.sent());
+    RecordedRun run = Waiting.on(begin(once(terminal.path())));
     assertEquals(Ending.LOAD_OFF, run.ending());
     assertEquals(new LineStatistics(run.line().readings(), 0, 0, 0), run.line());
-    assertEquals(Scene.REST_COUNTS, run.zero().loadCounts(), 100);
+    assertEquals(0, run.samples().loadN()[0], 0.05);
   }
 
   @Test
@@ -217,7 +244,8 @@ class HeadSessionTest {
   void aHeadThatNeverSendsIsSaidAndTheTestEndsWhenItsTimeIsUp() throws Exception {
     PseudoTerminal terminal = terminal();
     HeadSession session = lasting(terminal.path());
-    RecordedRun run = Waiting.on(session.begin(Scene.PLAN, NOWHERE, Duration.ofMillis(1800)));
+    RecordedRun run =
+        Waiting.on(session.begin(InventedBench.PLAN, NOWHERE, Duration.ofMillis(1800)));
     assertEquals(Ending.TIMED_OUT, run.ending());
     assertEquals(0, run.samples().size());
     Waiting.until(
@@ -289,6 +317,7 @@ class HeadSessionTest {
                     Duration.ofMillis(50)),
                 NOBODY));
     CompletableFuture<RecordedRun> run = begin(session);
+    untilOpen(session);
     for (byte[] line : lines(ordinary(80))) {
       terminal.write(line);
     }
@@ -301,8 +330,7 @@ class HeadSessionTest {
   @Test
   void aPortThatDoesNotOpenFailsATestOfOneGoAndIsTriedAgainByALastingSession() throws Exception {
     String path = folder.resolve("later").toString();
-    HeadSession once =
-        closing(HeadSession.once(new SerialLineOpener(path, 115_200), QUICK, NOBODY));
+    HeadSession once = once(path);
     ExecutionException e = assertThrows(ExecutionException.class, () -> Waiting.on(begin(once)));
     assertEquals(LineNotOpenedException.class, e.getCause().getClass());
     assertTrue(e.getCause().getMessage().contains("there is no port " + path));
@@ -344,7 +372,7 @@ class HeadSessionTest {
     RecordedRun run =
         Waiting.on(
             session.begin(
-                Scene.PLAN,
+                InventedBench.PLAN,
                 raw -> {
                   if (--left[0] < 0) {
                     throw new IOException("no space left on device");
@@ -362,7 +390,7 @@ class HeadSessionTest {
     HeadSession session = lasting(terminal.path());
     CompletableFuture<RecordedRun> run =
         session.begin(
-            Scene.PLAN,
+            InventedBench.PLAN,
             raw -> {
               throw new IllegalArgumentException("a fault on purpose");
             },
@@ -393,13 +421,22 @@ class HeadSessionTest {
   }
 
   @Test
+  void aSessionThatWasClosedBeforeItsTestSaysSo() {
+    HeadSession session = once(folder.resolve("none").toString());
+    session.close();
+    ExecutionException e = assertThrows(ExecutionException.class, () -> Waiting.on(begin(session)));
+    assertEquals(IllegalStateException.class, e.getCause().getClass());
+    assertEquals(LinkState.CLOSED, session.snapshot().link());
+  }
+
+  @Test
   void theLinesHealthIsToldFromWhatCame() throws Exception {
     PseudoTerminal terminal = terminal();
     closing(new PlayedHead(terminal, lines(new Scene(80, 5).rest(60)), FAST).start());
     HeadSession session = lasting(terminal.path());
     Waiting.until(
         () -> session.snapshot().line().readings() >= 790, () -> session.snapshot().toString());
-    HealthReport health = session.health(Scene.CALIBRATION);
+    HealthReport health = session.health(InventedBench.CALIBRATION);
     assertEquals(80, health.readingsPerSecond(), 0.01);
     assertEquals(0.004, health.loadNoiseN(), 0.0005);
     assertNotNull(health.spectrum());

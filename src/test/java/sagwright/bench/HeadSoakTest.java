@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -14,12 +13,7 @@ import sagwright.bench.serial.SerialLineOpener;
 
 /** A bench that is on for a day, whose plug is pulled and put back again and again. */
 class HeadSoakTest {
-  private static final HeadTiming QUICK =
-      new HeadTiming(
-          Duration.ofMillis(100),
-          Duration.ofMillis(300),
-          Duration.ofMillis(1500),
-          Duration.ofMillis(50));
+  private static final HeadTiming QUICK = InventedBench.QUICK;
 
   @TempDir Path folder;
 

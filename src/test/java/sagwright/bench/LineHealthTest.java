@@ -11,7 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class LineHealthTest {
-  private static final double NEWTON_PER_COUNT = Scene.CALIBRATION.load().newtonPerCount();
+  private static final double NEWTON_PER_COUNT = InventedBench.CALIBRATION.load().newtonPerCount();
 
   private static LineHealth after(
       double seconds, double rate, DoubleUnaryOperator loadN, double noiseN) {
@@ -39,7 +39,8 @@ class LineHealthTest {
 
   @Test
   void tellsRateNoiseAndDrift() {
-    HealthReport report = after(30, 80, t -> 0.01 * t / 60, 0.004).report(Scene.CALIBRATION);
+    HealthReport report =
+        after(30, 80, t -> 0.01 * t / 60, 0.004).report(InventedBench.CALIBRATION);
     assertEquals(80, report.readingsPerSecond(), 1e-6);
     assertEquals(20, report.gaugePerSecond(), 1e-6);
     assertEquals(0.004, report.loadNoiseN(), 0.0002);
@@ -60,7 +61,7 @@ class LineHealthTest {
   })
   void namesTheMainsByWhereItsHumComesIn(double rate, int mainsHz, double shownAtHz) {
     HealthReport report =
-        after(20, rate, t -> 0.003 * sine(t, mainsHz), 0.004).report(Scene.CALIBRATION);
+        after(20, rate, t -> 0.003 * sine(t, mainsHz), 0.004).report(InventedBench.CALIBRATION);
     MainsHum hum = report.hum().orElseThrow();
     assertEquals(mainsHz, hum.mainsHz());
     assertEquals(shownAtHz, hum.shownAtHz(), 0.1);
@@ -71,18 +72,21 @@ class LineHealthTest {
   void theOvertoneOfFiftyIsNotTakenForSixty() {
     HealthReport report =
         after(20, 80, t -> 0.003 * sine(t, 50) + 0.004 * sine(t, 100), 0.002)
-            .report(Scene.CALIBRATION);
+            .report(InventedBench.CALIBRATION);
     assertEquals(50, report.hum().orElseThrow().mainsHz());
   }
 
   @Test
   void whatCannotBeToldIsNotMadeUp() {
-    HealthReport none = new LineHealth().report(Scene.CALIBRATION);
+    HealthReport none = new LineHealth().report(InventedBench.CALIBRATION);
     assertTrue(Double.isNaN(none.readingsPerSecond()));
     assertTrue(Double.isNaN(none.loadNoiseN()));
     assertEquals(0, none.spectrum().amplitudeN().length);
     assertTrue(
-        after(20, 50, t -> 0.01 * sine(t, 50), 0.004).report(Scene.CALIBRATION).hum().isEmpty(),
+        after(20, 50, t -> 0.01 * sine(t, 50), 0.004)
+            .report(InventedBench.CALIBRATION)
+            .hum()
+            .isEmpty(),
         "at 50 readings a second hum of 50 Hz stands still");
   }
 
@@ -92,7 +96,7 @@ class LineHealthTest {
     health.refused(Refusal.CHECK_SUM, "x");
     health.refused(Refusal.NOT_A_READING, "y");
     health.gap(4);
-    HealthReport report = health.report(Scene.CALIBRATION);
+    HealthReport report = health.report(InventedBench.CALIBRATION);
     assertEquals(new LineStatistics(160, 2, 1, 4), report.line());
     assertEquals(1, report.checkSumFailures());
   }
@@ -103,7 +107,7 @@ class LineHealthTest {
     for (int i = 0; i < 40; i++) {
       health.reading(new Reading(1_000 + i, 0, 5, null, 0), 12_000_000 + i * 12_500L);
     }
-    assertEquals(0, health.report(Scene.CALIBRATION).spectrum().amplitudeN().length);
-    assertFalse(Double.isNaN(health.report(Scene.CALIBRATION).loadNoiseN()));
+    assertEquals(0, health.report(InventedBench.CALIBRATION).spectrum().amplitudeN().length);
+    assertFalse(Double.isNaN(health.report(InventedBench.CALIBRATION).loadNoiseN()));
   }
 }

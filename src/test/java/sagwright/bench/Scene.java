@@ -12,16 +12,6 @@ import java.util.function.UnaryOperator;
  * a millimetre, both with rests far from count 0.
  */
 final class Scene {
-  static final Calibration CALIBRATION =
-      new Calibration(
-          java.time.Instant.parse("2026-03-02T09:00:00Z"),
-          365,
-          "KM",
-          new LoadCalibration(2.5e-5, 0.1, 0.02, 50),
-          new GaugeCalibration(0.001, 0.05, 0.005, 25, 0),
-          0.002,
-          0);
-  static final TestPlan PLAN = new TestPlan(CALIBRATION, new LoadLimits(20, 40));
   static final double REST_COUNTS = 81_234;
   static final double REST_STEPS = -512;
   private static final double MM_PER_N = 0.25;
@@ -123,7 +113,7 @@ final class Scene {
 
   /** Plays all of it, or until the walk is over. */
   TestWalk play() {
-    return play(new TestWalk(PLAN));
+    return play(new TestWalk(InventedBench.PLAN));
   }
 
   TestWalk play(TestWalk walk) {

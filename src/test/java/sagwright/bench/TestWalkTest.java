@@ -36,7 +36,7 @@ class TestWalkTest {
       RecordedRun run = walk.run();
       assertEquals(Ending.LOAD_OFF, run.ending());
       assertTrue(run.cameOffPeak());
-      assertEquals(20.5, run.greatestLoadN(), 0.05 + 4 * noise);
+      assertEquals(20.5, run.greatestLoadN(), 0.1 + 4 * noise);
       assertEquals(Scene.REST_COUNTS, run.zero().loadCounts(), 40 + 40_000 * noise);
       assertEquals(Scene.REST_STEPS, run.zero().gaugeSteps(), 12);
       double lastS = run.samples().timeS()[run.samples().size() - 1];
@@ -46,7 +46,7 @@ class TestWalkTest {
 
   @Test
   void saysWhatToDoNextInItsOrder() {
-    TestWalk walk = new TestWalk(Scene.PLAN);
+    TestWalk walk = new TestWalk(InventedBench.PLAN);
     List<Instruction> said = new ArrayList<>();
     WireReader reader = WireReader.fromLineStart(walk);
     for (Reading r : ordinary(80, 3).readings()) {
@@ -188,14 +188,14 @@ class TestWalkTest {
   void negativeFactorsLoadTheSameWay() {
     Calibration turned =
         new Calibration(
-            Scene.CALIBRATION.made(),
+            InventedBench.CALIBRATION.made(),
             365,
             null,
             new LoadCalibration(-2.5e-5, 0.1, 0.02, 50),
             new GaugeCalibration(-0.001, 0.05, 0.005, 25, 0),
             0,
             0);
-    TestWalk walk = new TestWalk(new TestPlan(turned, Scene.PLAN.limits()));
+    TestWalk walk = new TestWalk(new TestPlan(turned, InventedBench.PLAN.limits()));
     ordinary(80, 6)
         .change(
             r -> new Reading(r.seq(), r.timeMicros(), -r.loadCounts(), -r.gaugeSteps(), r.flags()))
@@ -219,7 +219,7 @@ class TestWalkTest {
 
   @Test
   void warnsBeforeTheSafeLoadIsPassedAndWhenItIs() {
-    TestWalk walk = new TestWalk(new TestPlan(Scene.CALIBRATION, new LoadLimits(20, 24)));
+    TestWalk walk = new TestWalk(new TestPlan(InventedBench.CALIBRATION, new LoadLimits(20, 24)));
     WireReader reader = WireReader.fromLineStart(walk);
     double nearAt = Double.NaN;
     double overAt = Double.NaN;
@@ -296,7 +296,7 @@ class TestWalkTest {
   @Test
   void aHeadThatRestartsEndsTheRunAndKeepsWhatWasRead() {
     List<Reading> loading = new Scene(80, 3).rest(1).to(12, 3).readings();
-    TestWalk walk = new TestWalk(Scene.PLAN);
+    TestWalk walk = new TestWalk(InventedBench.PLAN);
     WireReader reader = WireReader.fromLineStart(walk);
     loading.forEach(r -> reader.accept(WireFormat.bytes(r), WireFormat.bytes(r).length));
     byte[] anew = WireFormat.bytes(new Reading(0, 0, 500_000, 100L, 0));
@@ -323,7 +323,7 @@ class TestWalkTest {
 
   @Test
   void aHeadThatRestartsWhileItIsOpenedBeginsTheTestAnew() {
-    TestWalk walk = new TestWalk(Scene.PLAN);
+    TestWalk walk = new TestWalk(InventedBench.PLAN);
     WireReader reader = WireReader.fromLineStart(walk);
     for (int i = 0; i < 8; i++) {
       byte[] old = WireFormat.bytes(new Reading(900 + i, 5_000_000 + 12_500L * i, 400_000, 5L, 0));
@@ -342,7 +342,7 @@ class TestWalkTest {
 
   @Test
   void gapsAndRefusedLinesAreTheRunsOwnFromItsFirstReadingOn() {
-    TestWalk walk = new TestWalk(Scene.PLAN);
+    TestWalk walk = new TestWalk(InventedBench.PLAN);
     walk.gap(7);
     walk.refused(Refusal.CHECK_SUM, "torn");
     WireReader reader = WireReader.fromLineStart(walk);
@@ -375,7 +375,7 @@ class TestWalkTest {
 
   @Test
   void aSnapshotNeverChangesAfterItWasTaken() {
-    TestWalk walk = new TestWalk(Scene.PLAN);
+    TestWalk walk = new TestWalk(InventedBench.PLAN);
     WireReader reader = WireReader.fromLineStart(walk);
     List<Reading> all = ordinary(1000, 3).readings();
     TestSnapshot early = null;
@@ -396,15 +396,16 @@ class TestWalkTest {
   @Test
   void keptLinesGiveTheSameRunAgain() {
     byte[] raw = ordinary(230, 11).gauge(10).wild(0.005).bytes();
-    TestWalk walk = new TestWalk(Scene.PLAN);
+    TestWalk walk = new TestWalk(InventedBench.PLAN);
     WireReader.fromLineStart(walk).accept(raw, raw.length);
-    RecordedRun again = TestReplay.of(raw, Scene.PLAN, Ending.CUT_OFF);
+    RecordedRun again = TestReplay.of(raw, InventedBench.PLAN, Ending.CUT_OFF);
     assertEquals(Ending.LOAD_OFF, again.ending());
     assertArrayEquals(walk.run().samples().loadN(), again.samples().loadN());
     assertArrayEquals(walk.run().samples().timeS(), again.samples().timeS());
     assertEquals(walk.run().line(), again.line());
     RecordedRun half =
-        TestReplay.of(java.util.Arrays.copyOf(raw, raw.length / 3), Scene.PLAN, Ending.CUT_OFF);
+        TestReplay.of(
+            java.util.Arrays.copyOf(raw, raw.length / 3), InventedBench.PLAN, Ending.CUT_OFF);
     assertEquals(Ending.CUT_OFF, half.ending());
     assertTrue(half.samples().size() > 20);
   }

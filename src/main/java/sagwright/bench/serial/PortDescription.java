@@ -12,13 +12,12 @@ public record PortDescription(PortIdentity identity, String inWords) {
   /** From what the system says of a port; whatever it does not say may be null or empty. */
   static PortDescription of(PortIdentity identity, String maker) {
     StringBuilder words = new StringBuilder();
-    boolean isUsb = identity.vendorId() >= 0;
     String name = identity.name().isEmpty() ? "serial port" : identity.name();
     words.append(name);
     if (isKnown(maker) && !name.toLowerCase(Locale.ROOT).contains(maker.toLowerCase(Locale.ROOT))) {
       words.append(" by ").append(maker);
     }
-    if (isUsb) {
+    if (identity.isUsb()) {
       words.append(", on USB");
       if (!identity.usbSerial().isEmpty()) {
         words.append(", serial number ").append(identity.usbSerial());

@@ -19,6 +19,15 @@ public record PortIdentity(
   private static final String SEPARATOR = "\t";
   private static final int FIELDS = 5;
 
+  /** A port of which nothing is known but its path, as one that was typed. */
+  public static PortIdentity atPath(String path) {
+    return new PortIdentity("", -1, -1, "", path);
+  }
+
+  boolean isUsb() {
+    return vendorId >= 0;
+  }
+
   /** One line of text, for a settings file; {@link #fromText} reads it back. */
   public String asText() {
     return String.join(
@@ -62,7 +71,7 @@ public record PortIdentity(
     if (!usbSerial.isEmpty()) {
       return only(ports, p -> isSameMake(p) && p.usbSerial().equals(usbSerial));
     }
-    if (vendorId >= 0) {
+    if (isUsb()) {
       return only(ports, p -> isSameMake(p) && p.usbSerial().isEmpty());
     }
     return only(ports, p -> p.path().equals(path) && p.name().equals(name));

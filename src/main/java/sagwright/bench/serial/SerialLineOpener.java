@@ -9,6 +9,9 @@ import sagwright.bench.LineOpener;
 /**
  * Opens one serial port, 8N1 without flow control: each time as a new port object, for an old one
  * goes on pointing to a device that was unplugged.
+ *
+ * <p>What the system has kept of what the head sent before is not thrown away: it may be the rest
+ * before the load, from a head that sends unasked and began while the program was starting.
  */
 public final class SerialLineOpener implements LineOpener {
   /** What a bench head sends at unless it is set otherwise (docs/contract.md, section 6). */
@@ -49,8 +52,6 @@ public final class SerialLineOpener implements LineOpener {
       throw new LineNotOpenedException(
           OpeningFailure.inWords(path, port.getLastErrorCode(), System.getProperty("os.name")));
     }
-    // What the head sent while nobody listened is kept by the system and would come first.
-    port.flushIOBuffers();
     return new SerialByteLine(port, path);
   }
 }

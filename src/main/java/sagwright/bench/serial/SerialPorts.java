@@ -21,6 +21,15 @@ public final class SerialPorts {
         .toList();
   }
 
+  /** What is known of the port at a path; a path that is not listed is taken as it was typed. */
+  public static PortIdentity identityAt(String path) {
+    return list().stream()
+        .map(PortDescription::identity)
+        .filter(p -> p.path().equals(path))
+        .findFirst()
+        .orElse(PortIdentity.atPath(path));
+  }
+
   private static PortDescription describe(SerialPort port) {
     PortIdentity identity =
         new PortIdentity(

@@ -16,6 +16,7 @@ import sagwright.bench.BenchWarning;
 import sagwright.bench.Ending;
 import sagwright.bench.HeadSession;
 import sagwright.bench.HeadTiming;
+import sagwright.bench.InventedBench;
 import sagwright.bench.LineStatistics;
 import sagwright.bench.LinkState;
 import sagwright.bench.RecordedRun;
@@ -30,12 +31,12 @@ class PracticeHeadTest {
 
   private static PracticeHead head(long seed) {
     return new PracticeHead(
-        Bench.CALIBRATION, PracticeOptions.BELIEVABLE.withSeed(seed), new JumpingClock());
+        InventedBench.CALIBRATION, PracticeOptions.BELIEVABLE.withSeed(seed), new JumpingClock());
   }
 
   private static RecordedRun test(PracticeHead head) throws Exception {
     try (HeadSession session = HeadSession.once(head, HeadTiming.ORDINARY, head)) {
-      return Waiting.on(session.begin(Bench.PLAN, raw -> {}, LONG));
+      return Waiting.on(session.begin(InventedBench.PLAN, raw -> {}, LONG));
     }
   }
 
@@ -91,7 +92,7 @@ class PracticeHeadTest {
     head.lay(MM_PER_N);
     head.takeOff();
     try (HeadSession session = HeadSession.lasting(head, HeadTiming.ORDINARY, head)) {
-      session.begin(Bench.PLAN, raw -> {}, LONG);
+      session.begin(InventedBench.PLAN, raw -> {}, LONG);
       Waiting.until(
           () -> session.snapshot().test() != null && session.snapshot().test().elapsedS() > 60,
           () -> session.snapshot().toString());
@@ -102,16 +103,11 @@ class PracticeHeadTest {
   @Test
   void aPulledPlugEndsTheRunAndTheNextTestRunsAfterItIsBackIn() throws Exception {
     PracticeHead head =
-        new PracticeHead(Bench.CALIBRATION, PracticeOptions.BELIEVABLE, PracticeClock.faster(20));
+        new PracticeHead(
+            InventedBench.CALIBRATION, PracticeOptions.BELIEVABLE, PracticeClock.faster(20));
     head.lay(MM_PER_N);
-    HeadTiming quick =
-        new HeadTiming(
-            Duration.ofMillis(50),
-            Duration.ofMillis(100),
-            Duration.ofSeconds(5),
-            Duration.ofMillis(20));
-    try (HeadSession session = HeadSession.lasting(head, quick, head)) {
-      var first = session.begin(Bench.PLAN, raw -> {}, LONG);
+    try (HeadSession session = HeadSession.lasting(head, InventedBench.QUICK, head)) {
+      var first = session.begin(InventedBench.PLAN, raw -> {}, LONG);
       Waiting.until(
           () -> session.snapshot().test() != null && session.snapshot().test().greatestLoadN() > 4,
           () -> session.snapshot().toString());
@@ -124,7 +120,7 @@ class PracticeHeadTest {
           () -> session.snapshot().toString());
       assertTrue(session.snapshot().linkInWords().contains("put it back in"));
       head.putPlugBack();
-      RecordedRun whole = Waiting.on(session.begin(Bench.PLAN, raw -> {}, LONG));
+      RecordedRun whole = Waiting.on(session.begin(InventedBench.PLAN, raw -> {}, LONG));
       assertEquals(Ending.LOAD_OFF, whole.ending());
       assertEquals(0, whole.line().gaps());
     }
@@ -133,16 +129,17 @@ class PracticeHeadTest {
   @Test
   void breakingOffLetsTheHandOff() throws Exception {
     PracticeHead head =
-        new PracticeHead(Bench.CALIBRATION, PracticeOptions.BELIEVABLE, PracticeClock.faster(20));
+        new PracticeHead(
+            InventedBench.CALIBRATION, PracticeOptions.BELIEVABLE, PracticeClock.faster(20));
     head.lay(MM_PER_N);
     try (HeadSession session = HeadSession.lasting(head, HeadTiming.ORDINARY, head)) {
-      var broken = session.begin(Bench.PLAN, raw -> {}, LONG);
+      var broken = session.begin(InventedBench.PLAN, raw -> {}, LONG);
       Waiting.until(
           () -> session.snapshot().test() != null && session.snapshot().test().greatestLoadN() > 4,
           () -> session.snapshot().toString());
       session.end(Ending.BROKEN_OFF);
       assertEquals(Ending.BROKEN_OFF, Waiting.on(broken).ending());
-      RecordedRun next = Waiting.on(session.begin(Bench.PLAN, raw -> {}, LONG));
+      RecordedRun next = Waiting.on(session.begin(InventedBench.PLAN, raw -> {}, LONG));
       assertEquals(Ending.LOAD_OFF, next.ending());
       assertFalse(next.warnings().contains(BenchWarning.OVER_SAFE_LOAD));
     }

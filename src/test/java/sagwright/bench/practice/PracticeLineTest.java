@@ -1,11 +1,12 @@
 package sagwright.bench.practice;
 
 import sagwright.bench.ByteLineContract;
+import sagwright.bench.InventedBench;
 import sagwright.bench.LineOpener;
 
 class PracticeLineTest extends ByteLineContract {
   private final PracticeHead head =
-      new PracticeHead(Bench.CALIBRATION, PracticeOptions.BELIEVABLE, PracticeClock.real());
+      new PracticeHead(InventedBench.CALIBRATION, PracticeOptions.BELIEVABLE, PracticeClock.real());
 
   @Override
   protected LineOpener head() {

@@ -20,6 +20,7 @@ import sagwright.bench.ByteLine;
 import sagwright.bench.Ending;
 import sagwright.bench.HeadSession;
 import sagwright.bench.HeadTiming;
+import sagwright.bench.InventedBench;
 import sagwright.bench.NullModem;
 import sagwright.bench.RecordedRun;
 import sagwright.bench.TestPhase;
@@ -65,7 +66,7 @@ class SheetPlayerTest {
     ByteLine far = new SerialLineOpener(modem.farPath(), 115_200).open();
     opened.add(far);
     SheetPlayer player =
-        new SheetPlayer(samples, Bench.CALIBRATION, faults, PracticeClock.faster(speed));
+        new SheetPlayer(samples, InventedBench.CALIBRATION, faults, PracticeClock.faster(speed));
     CompletableFuture<Boolean> played = new CompletableFuture<>();
     Thread thread =
         new Thread(
@@ -90,7 +91,7 @@ class SheetPlayerTest {
   }
 
   private RecordedRun record() throws Exception {
-    return Waiting.on(session().begin(Bench.PLAN, raw -> {}, LONG));
+    return Waiting.on(session().begin(InventedBench.PLAN, raw -> {}, LONG));
   }
 
   @ParameterizedTest
@@ -126,7 +127,7 @@ class SheetPlayerTest {
     CompletableFuture<Boolean> played = emulate(triangle(0.02, 20), PlayerFaults.NONE, 1);
     HeadSession session = session();
     AtomicReference<RecordedRun> run = new AtomicReference<>();
-    session.begin(Bench.PLAN, raw -> {}, LONG).thenAccept(run::set);
+    session.begin(InventedBench.PLAN, raw -> {}, LONG).thenAccept(run::set);
     Waiting.until(
         () ->
             session.snapshot().test() != null
@@ -170,7 +171,8 @@ class SheetPlayerTest {
         assertThrows(
             IllegalArgumentException.class,
             () ->
-                new SheetPlayer(huge, Bench.CALIBRATION, PlayerFaults.NONE, PracticeClock.real()));
+                new SheetPlayer(
+                    huge, InventedBench.CALIBRATION, PlayerFaults.NONE, PracticeClock.real()));
     assertTrue(e.getMessage().contains("more counts than a converter has"), e.getMessage());
   }
 }

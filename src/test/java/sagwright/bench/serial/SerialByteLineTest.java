@@ -12,6 +12,8 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import sagwright.bench.ByteLine;
@@ -80,12 +82,11 @@ class SerialByteLineTest extends ByteLineContract {
   }
 
   @Test
-  void whatWasSentBeforeItWasOpenedIsThrownAway() throws Exception {
+  void whatAHeadSentWhileTheProgramWasStartingIsRead() throws Exception {
     try (PseudoTerminal far = PseudoTerminal.heldOpen()) {
-      far.write("stale bytes of an hour ago\n".getBytes(StandardCharsets.US_ASCII));
+      far.write("early\n".getBytes(StandardCharsets.US_ASCII));
       try (ByteLine near = new SerialLineOpener(far.path(), 115_200).open()) {
-        far.write("new\n".getBytes(StandardCharsets.US_ASCII));
-        assertEquals("new\n", new String(take(near, 4), StandardCharsets.US_ASCII));
+        assertEquals("early\n", new String(take(near, 6), StandardCharsets.US_ASCII));
       }
     }
   }
@@ -139,6 +140,25 @@ class SerialByteLineTest extends ByteLineContract {
   }
 
   @Test
+  void aPortOfWhichOnlyThePathIsKnownIsFoundThere(@TempDir Path folder) throws Exception {
+    Path link = folder.resolve("bench-head");
+    PortIdentity identity = SerialPorts.identityAt(link.toString());
+    assertEquals(PortIdentity.atPath(link.toString()), identity);
+    LineOpener opener = new FoundPortOpener(identity, 115_200);
+    assertThrows(LineNotOpenedException.class, opener::open);
+    terminal.putAt(link);
+    opener.open().close();
+  }
+
+  @Test
+  void aHeadThatIsNotPluggedInIsSaidBeforeAnyOtherPortIsTried() {
+    PortIdentity gone = new PortIdentity("A1", 0x2341, 0x0043, "USB", terminal.path());
+    LineNotOpenedException e =
+        assertThrows(LineNotOpenedException.class, () -> new FoundPortOpener(gone, 115_200).open());
+    assertTrue(e.getMessage().contains("is not plugged in"), e.getMessage());
+  }
+
+  @Test
   void aWriteThatIsHeldForEverIsFreedByClosing() throws Exception {
     try (PseudoTerminal far = PseudoTerminal.heldOpen()) {
       ByteLine near = new SerialLineOpener(far.path(), 115_200).open();
@@ -156,9 +176,7 @@ class SerialByteLineTest extends ByteLineContract {
       writer.setDaemon(true);
       writer.start();
       Waiting.until(() -> writer.getState() == Thread.State.RUNNABLE, () -> "it writes");
-      assertThrows(
-          java.util.concurrent.TimeoutException.class,
-          () -> ended.get(300, java.util.concurrent.TimeUnit.MILLISECONDS));
+      assertThrows(TimeoutException.class, () -> ended.get(300, TimeUnit.MILLISECONDS));
       near.close();
       assertEquals(LineLostException.class, Waiting.on(ended).getClass());
     }
