@@ -29,6 +29,9 @@ public record LocalGravity(double metresPerSecondSquared) {
   /**
    * @throws IllegalArgumentException outside 9.7…9.9 m/s²; its message is one line for people
    */
+  /** Standard gravity, 9.80665 m/s² by definition (3rd CGPM, 1901): where no place is set. */
+  public static final LocalGravity STANDARD_CGPM_1901 = new LocalGravity(9.80665);
+
   public LocalGravity {
     if (!(metresPerSecondSquared >= LEAST && metresPerSecondSquared <= GREATEST)) {
       throw new IllegalArgumentException(

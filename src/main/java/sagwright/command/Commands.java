@@ -12,14 +12,17 @@ public final class Commands {
 
   /**
    * @param console where to read and print
+   * @param benches what bench heads can be reached
    */
-  public Commands(Console console) {
+  public Commands(Console console, Benches benches) {
     SpeciesTable species = SpeciesTable.published();
     line =
         new CommandLine(new SagwrightCommand())
             .addSubcommand(new EvaluateCommand(console, species))
             .addSubcommand(new ForecastCommand(console, species))
             .addSubcommand(new SurveyCommand(console, species))
+            .addSubcommand(new RecordCommand(console, species, benches))
+            .addSubcommand(new EmulateCommand(console, species, benches))
             .addSubcommand(new ImportCommand(console, species))
             .addSubcommand(new ExportCommand(console, species))
             .addSubcommand(new BlankCommand(console))

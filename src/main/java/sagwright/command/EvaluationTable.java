@@ -1,6 +1,7 @@
 package sagwright.command;
 
 import java.util.Locale;
+import sagwright.modulus.BudgetSource;
 import sagwright.modulus.Evaluation;
 import sagwright.modulus.MonteCarlo;
 import sagwright.quantity.Figures;
@@ -55,7 +56,7 @@ final class EvaluationTable {
         String.format(
             Locale.ROOT,
             "what weighs most in the modulus's ±: %s, %.0f %% of the variance",
-            BudgetWords.of(most.source()),
+            BudgetSource.inWords(most.source()),
             100 * e.budget().shareOf(most.source())));
     if (!sheet.assumed().isEmpty()) {
       table.note("assumed: " + String.join(", ", sheet.assumed()));

@@ -8,6 +8,7 @@ import sagwright.modulus.BendTest;
 import sagwright.modulus.Instrument;
 import sagwright.modulus.Shaft;
 import sagwright.modulus.ShearRatio;
+import sagwright.run.HandReadings;
 import sagwright.run.Readings;
 import sagwright.run.Samples;
 
@@ -72,18 +73,19 @@ public record Sheet(
   public Sheet withRun(Samples run, String startedAt) {
     JsonLine document = JsonLine.parse(json).without("run", "handRead");
     document.put("run", SheetWriter.runLine(run, startedAt));
+    return with(run, startedAt, document.toString());
+  }
+
+  /** The same sheet with a run that was read by hand. */
+  public Sheet withHandRead(HandReadings pairs) {
+    JsonLine document = JsonLine.parse(json).without("run", "handRead");
+    document.put("handRead", SheetWriter.handReadLine(pairs));
+    return with(pairs, null, document.toString());
+  }
+
+  private Sheet with(Readings read, String at, String document) {
     return new Sheet(
-        tag,
-        stage,
-        bowMm,
-        shaft,
-        setUp,
-        ratio,
-        instrument,
-        run,
-        startedAt,
-        assumed,
-        document.toString());
+        tag, stage, bowMm, shaft, setUp, ratio, instrument, read, at, assumed, document);
   }
 
   /** This sheet's text under another tag. */
@@ -96,9 +98,14 @@ public record Sheet(
     return document.toString();
   }
 
-  /** The shaft alone as a sheet of its own, on one line, keys that begin with x- included. */
+  /**
+   * The shaft alone as a sheet of its own, with the ratio of its wood's moduli, on one line, keys
+   * that begin with x- included.
+   */
   public String shaftDocument() {
-    return JsonLine.parse(json).keep("format", "shaft").toString();
+    return JsonLine.parse(json)
+        .keep("format", "shaft", "modulusToShearRatio", "modulusToShearRatioUncertainty")
+        .toString();
   }
 
   /** This sheet without its readings, as it stood before the run, on one line. */

@@ -38,11 +38,7 @@ public final class SheetWriter {
     if (sheet.readings() instanceof Samples samples) {
       json.put("run", runLine(samples, sheet.startedAt()));
     } else if (sheet.readings() instanceof HandReadings pairs) {
-      json.put(
-          "handRead",
-          new JsonLine()
-              .putNumbers("loadN", pairs.loadN())
-              .putNumbers("deflectionMm", pairs.deflectionMm()));
+      json.put("handRead", handReadLine(pairs));
     }
     return json.toString();
   }
@@ -61,6 +57,12 @@ public final class SheetWriter {
     return run.putNumbers("timeS", samples.timeS())
         .putNumbers("loadN", samples.loadN())
         .putNumbers("deflectionMm", samples.deflectionMm());
+  }
+
+  static JsonLine handReadLine(HandReadings pairs) {
+    return new JsonLine()
+        .putNumbers("loadN", pairs.loadN())
+        .putNumbers("deflectionMm", pairs.deflectionMm());
   }
 
   private static JsonLine shaftLine(Sheet sheet) {

@@ -4,6 +4,7 @@ import java.io.ByteArrayInputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
+import sagwright.Sagwright;
 
 /** One command run inside the test: its exit code and what it printed. */
 record CommandRun(int exitCode, String out, String err) {
@@ -19,7 +20,7 @@ record CommandRun(int exitCode, String out, String err) {
             new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)),
             new PrintWriter(out),
             new PrintWriter(err));
-    int exitCode = new Commands(console).run(args);
+    int exitCode = Sagwright.run(console, args);
     console.out().flush();
     console.err().flush();
     return new CommandRun(exitCode, out.toString(), err.toString());

@@ -19,7 +19,10 @@ import sagwright.run.Samples;
  */
 public final class SheetPlayer {
   private static final HeadIdentity IDENTITY = new HeadIdentity("sheet player", "0", "1.0");
-  private static final long UNASKED_MICROS = 2_000_000;
+
+  /** By every clock, however fast the run is played. */
+  private static final long UNASKED_NANOS = 2_000_000_000L;
+
   private static final long POLL_MICROS = 5_000;
   private static final Duration COMMAND_DEADLINE = Duration.ofMillis(100);
 
@@ -72,8 +75,8 @@ public final class SheetPlayer {
   }
 
   private void awaitStart() throws InterruptedException {
-    long opened = clock.micros();
-    while (!isMeasuring() && clock.micros() - opened < UNASKED_MICROS) {
+    long opened = System.nanoTime();
+    while (!isMeasuring() && System.nanoTime() - opened < UNASKED_NANOS) {
       clock.sleep(POLL_MICROS);
     }
   }

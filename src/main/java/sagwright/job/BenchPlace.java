@@ -1,0 +1,26 @@
+package sagwright.job;
+
+import sagwright.bench.BenchSnapshot;
+import sagwright.bench.Calibration;
+import sagwright.bench.LineOpener;
+
+/**
+ * The bench that stands in the workshop: how it is reached, and by what its counts become newtons
+ * and millimetres. Behind it is a serial port, or the practice bench.
+ */
+public interface BenchPlace {
+  LineOpener opener();
+
+  /** Null where the bench has not been calibrated yet: no test can be made then. */
+  Calibration calibration();
+
+  /** Told of what is laid on the bench; a practice bench bends like it from then on. */
+  default void laid(LaidBlank blank) {}
+
+  /** Told of every new snapshot, on the head-reader thread. */
+  default void follow(BenchSnapshot snapshot) {}
+
+  default boolean isPractice() {
+    return false;
+  }
+}

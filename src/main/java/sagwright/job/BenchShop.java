@@ -1,0 +1,141 @@
+package sagwright.job;
+
+import java.time.InstantSource;
+import java.util.List;
+import java.util.concurrent.Executor;
+import sagwright.beam.SetUp;
+import sagwright.bench.Calibration;
+import sagwright.grade.GradedForecast;
+import sagwright.grade.Order;
+import sagwright.grade.Sureness;
+import sagwright.grade.WordScale;
+import sagwright.modulus.Shaft;
+import sagwright.run.HandReadings;
+import sagwright.run.PoorRunException;
+import sagwright.sheet.BadDocumentException;
+import sagwright.sheet.OrderReader;
+import sagwright.wood.SafeStress;
+import sagwright.wood.SpeciesTable;
+import sagwright.workshop.Blank;
+import sagwright.workshop.Run;
+import sagwright.workshop.Workshop;
+import sagwright.workshop.WorkshopException;
+import sagwright.workshop.WorkshopOrder;
+
+/** All that can be done at the bench of one workshop. Slow things: for the work thread. */
+public final class BenchShop {
+  private final Workshop workshop;
+  private final SpeciesTable species;
+  private final BenchPlace place;
+  private final SafeLoad safeLoad;
+  private final RecordTest recordTest;
+  private final LayBlank layBlank;
+  private final InstantSource clock;
+
+  public BenchShop(
+      Workshop workshop,
+      SpeciesTable species,
+      BenchPlace place,
+      InstantSource clock,
+      Executor work) {
+    this.workshop = workshop;
+    this.species = species;
+    this.place = place;
+    this.clock = clock;
+    this.safeLoad = new SafeLoad(species, SafeStress.ASSUMED_SHARE);
+    this.recordTest = new RecordTest(workshop, species, safeLoad, clock, work);
+    this.layBlank = new LayBlank(workshop, species, safeLoad);
+  }
+
+  public BenchPlace place() {
+    return place;
+  }
+
+  public RecordTest recordTest() {
+    return recordTest;
+  }
+
+  public SetUp usualSetUp() {
+    return WordScale.AT_FIRST.usual();
+  }
+
+  public WordScale wordScale() {
+    return WordScale.AT_FIRST;
+  }
+
+  public Sureness sureness() {
+    return Sureness.USUAL;
+  }
+
+  public SafeStress safeStress(Shaft shaft) {
+    return safeLoad.safeStress(shaft);
+  }
+
+  /** Lays a blank on the bench. */
+  public LaidBlank lay(String tag, SetUp setUp) throws WorkshopException {
+    Calibration calibration = place.calibration();
+    if (calibration == null) {
+      throw new WorkshopException("the bench has not been calibrated yet: see Checks");
+    }
+    LaidBlank laid = layBlank.lay(tag, setUp, calibration);
+    place.laid(laid);
+    return laid;
+  }
+
+  public TestedRun tested(Run run) throws WorkshopException {
+    return layBlank.tested(run);
+  }
+
+  /** An order by its number. */
+  public TriedOrder order(String number) throws WorkshopException {
+    WorkshopOrder stored = workshop.orders().require(number);
+    try {
+      return new TriedOrder(stored, OrderReader.read(stored.document()));
+    } catch (BadDocumentException e) {
+      throw new WorkshopException("order " + stored.number() + ": " + e.getMessage());
+    }
+  }
+
+  /** What a run makes of the finished shaft; nothing is stored. */
+  public GradedForecast forecast(TestedRun run, LaidBlank laid, Order order)
+      throws PoorRunException {
+    return new ForecastShaft(species, sureness())
+        .of(run.sheet(), laid.before().shaft(), order)
+        .graded();
+  }
+
+  /** Grades a blank and keeps the grade on its record. */
+  public GradeBlank.Graded grade(Blank blank, WorkshopOrder order)
+      throws WorkshopException, PoorRunException {
+    return new GradeBlank(workshop, species).grade(blank.tag(), order.number());
+  }
+
+  /** Moves a run that lay under the wrong blank; its trace stays. */
+  public void move(Run run, Blank to) throws WorkshopException {
+    workshop.runs().move(run, to, "the result suited another blank's record");
+  }
+
+  public Run keepHandRead(LaidBlank laid, HandReadings pairs) throws WorkshopException {
+    return new KeepHandRead(workshop, species).keep(laid.blank(), laid.before(), pairs);
+  }
+
+  /** How the bench's calibration stands, one line. */
+  public String calibrationInWords() {
+    Calibration calibration = place.calibration();
+    if (place.isPractice()) {
+      return "Practice bench: nothing here is real wood.";
+    }
+    if (calibration == null) {
+      return "The bench has not been calibrated yet.";
+    }
+    String until = calibration.validUntil().toString().substring(0, 10);
+    return calibration.isValidAt(clock.instant())
+        ? "Calibration holds until " + until + "."
+        : "The calibration held until " + until + ": calibrate before you rely on it.";
+  }
+
+  /** All tags, for a field that completes as one types. */
+  public List<String> tags() throws WorkshopException {
+    return workshop.blanks().all().stream().map(Blank::tag).toList();
+  }
+}

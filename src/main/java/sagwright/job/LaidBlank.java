@@ -1,0 +1,61 @@
+package sagwright.job;
+
+import java.util.List;
+import java.util.Optional;
+import sagwright.bench.Calibration;
+import sagwright.bench.LoadLimits;
+import sagwright.modulus.BenchSetUp;
+import sagwright.modulus.Shaft;
+import sagwright.sheet.Sheet;
+import sagwright.workshop.Blank;
+import sagwright.workshop.WorkshopOrder;
+
+/**
+ * A blank on the bench.
+ *
+ * @param before the sheet of its next test, without the run
+ * @param limits how far that test may go
+ * @param expectedStiffnessNPerMm by the published modulus of its species
+ * @param runs those that count, oldest first
+ */
+public record LaidBlank(
+    Blank blank,
+    Sheet before,
+    LoadLimits limits,
+    double expectedStiffnessNPerMm,
+    List<TestedRun> runs) {
+  public LaidBlank {
+    runs = List.copyOf(runs);
+  }
+
+  public Optional<TestedRun> latest() {
+    return runs.isEmpty() ? Optional.empty() : Optional.of(runs.get(runs.size() - 1));
+  }
+
+  /**
+   * Its next test.
+   *
+   * @param order that it is tried for, null for none
+   */
+  public TestSetting setting(Calibration calibration, WorkshopOrder order) {
+    return new TestSetting(blank, before, calibration, order);
+  }
+
+  public Shaft shaft() {
+    return before.shaft();
+  }
+
+  public BenchSetUp setUp() {
+    return before.setUp();
+  }
+
+  /** r = E/G of its wood. */
+  public double modulusToShearRatio() {
+    return before.ratio().value();
+  }
+
+  /** As written, null where it is not said. */
+  public String stage() {
+    return before.stage();
+  }
+}

@@ -1,0 +1,28 @@
+package sagwright.job;
+
+import java.util.List;
+import sagwright.beam.SetUp;
+import sagwright.modulus.Evaluation;
+import sagwright.run.Readings;
+import sagwright.sheet.Sheet;
+import sagwright.workshop.Run;
+
+/** A run that counts, worked out. */
+public record TestedRun(Run run, Sheet sheet, Evaluation evaluation) {
+  public Readings readings() {
+    return sheet.readings();
+  }
+
+  public SetUp setUp() {
+    return sheet.setUp().positions();
+  }
+
+  /** The keys whose defaults were taken. */
+  public List<String> assumed() {
+    return sheet.assumed();
+  }
+
+  public boolean isSameRunAs(TestedRun other) {
+    return run.id() == other.run.id();
+  }
+}

@@ -1,0 +1,353 @@
+package sagwright.screen.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
+import sagwright.beam.SetUp;
+import sagwright.bench.BenchSnapshot;
+import sagwright.bench.BenchWarning;
+import sagwright.bench.LineStatistics;
+import sagwright.bench.LinkState;
+import sagwright.bench.RunTrace;
+import sagwright.bench.TestSnapshot;
+import sagwright.drawing.AskBand;
+import sagwright.drawing.FittedLine;
+import sagwright.drawing.PlottedRun;
+import sagwright.drawing.ScaleWord;
+import sagwright.drawing.SeriesBars;
+import sagwright.drawing.TurnedRun;
+import sagwright.grade.Ask;
+import sagwright.grade.AskGrade;
+import sagwright.grade.WordScale;
+import sagwright.job.BenchShop;
+import sagwright.job.LaidBlank;
+import sagwright.job.TestedRun;
+import sagwright.modulus.BudgetSource;
+import sagwright.modulus.Evaluation;
+import sagwright.modulus.Shaft;
+import sagwright.quantity.Figures;
+import sagwright.run.HandReadings;
+import sagwright.run.Readings;
+import sagwright.run.StiffnessFit;
+import sagwright.uncertainty.Contribution;
+import sagwright.uncertainty.Estimate;
+import sagwright.uncertainty.Warning;
+import sagwright.wood.SafeStress;
+
+/** Makes the view of the bench screen from its state and the head's newest snapshot. */
+final class BenchViews {
+  /** More points than a plot has pixels are not drawn. */
+  private static final int MOST_PLOTTED = 1500;
+
+  private static final int EARLIER_RUNS = 3;
+
+  private final BenchShop shop;
+
+  BenchViews(BenchShop shop) {
+    this.shop = shop;
+  }
+
+  BenchView of(BenchState state, BenchSnapshot snapshot) {
+    LaidBlank laid = state.laid();
+    TestSnapshot test = state.isTesting() ? snapshot.test() : null;
+    return new BenchView(
+        laid == null ? null : laid(laid),
+        state.tried() == null ? null : tried(state),
+        phase(state, snapshot, test),
+        detail(state, snapshot, test),
+        test == null ? BenchView.HeadReading.NONE : reading(laid, test),
+        curves(state, test),
+        state.shown() == null ? null : answer(state),
+        state.graded() == null ? null : forecast(state),
+        words(state),
+        turns(state),
+        safety(laid),
+        line(snapshot),
+        state.question(),
+        warnings(state, test));
+  }
+
+  private static BenchView.Laid laid(LaidBlank laid) {
+    Shaft shaft = laid.shaft();
+    List<String> details = new ArrayList<>();
+    if (shaft.species() != null) {
+      details.add(shaft.species());
+    }
+    if (laid.stage() != null) {
+      details.add(laid.stage());
+    }
+    if (shaft.massG() != null) {
+      details.add(Figures.rounded(shaft.massG(), 0) + " g");
+    }
+    if (shaft.moisturePercent() != null) {
+      details.add(Figures.rounded(shaft.moisturePercent(), 1) + " % moist");
+    }
+    return new BenchView.Laid(
+        laid.blank().tag(),
+        String.join(", ", details),
+        shaft.taper(),
+        laid.setUp().positions(),
+        laid.modulusToShearRatio(),
+        greatestMm(laid));
+  }
+
+  /** Room for the bend: what the target load would give a soft shaft of this shape. */
+  private static double greatestMm(LaidBlank laid) {
+    double stiffness =
+        laid.latest()
+            .map(t -> t.evaluation().fit().stiffnessNPerMm())
+            .orElseGet(laid::expectedStiffnessNPerMm);
+    return 1.2 * laid.limits().targetN() / stiffness;
+  }
+
+  private static BenchView.Tried tried(BenchState state) {
+    Ask ask = state.tried().order().ask();
+    return new BenchView.Tried(
+        state.tried().stored().number(),
+        "asks "
+            + Figures.value(ask.stiffnessNPerMm(), ask.stiffnessNPerMm() * 0.005)
+            + " N/mm ± "
+            + Figures.value(ask.tolerancePercent(), 0)
+            + " %",
+        AskBand.of(ask.stiffnessNPerMm(), ask.tolerancePercent()));
+  }
+
+  private static Phase phase(BenchState state, BenchSnapshot snapshot, TestSnapshot test) {
+    if (state.laid() == null) {
+      return Phase.NO_BLANK;
+    }
+    if (state.isTesting()) {
+      return test == null ? Phase.HOLD_STILL : phase(test);
+    }
+    boolean isThere = snapshot.link() == LinkState.READING;
+    return !isThere && state.phase() == Phase.READY ? Phase.NO_HEAD : state.phase();
+  }
+
+  private static Phase phase(TestSnapshot test) {
+    boolean tooMuch =
+        test.warnings().contains(BenchWarning.NEAR_SAFE_LOAD)
+            || test.warnings().contains(BenchWarning.OVER_SAFE_LOAD);
+    if (tooMuch) {
+      return Phase.TOO_MUCH;
+    }
+    return switch (test.instruction()) {
+      case HOLD_STILL -> Phase.HOLD_STILL;
+      case LOAD_SLOWLY -> Phase.LOAD_SLOWLY;
+      case LET_OFF -> Phase.LET_OFF;
+      case DONE -> Phase.DONE;
+    };
+  }
+
+  private static String detail(BenchState state, BenchSnapshot snapshot, TestSnapshot test) {
+    Phase phase = phase(state, snapshot, test);
+    if (phase == Phase.NO_HEAD) {
+      return snapshot.linkInWords();
+    }
+    if (phase == Phase.LOAD_SLOWLY) {
+      return "to " + Figures.rounded(state.laid().limits().targetN(), 0) + " N, then let off";
+    }
+    return state.isTesting() ? "" : state.detail();
+  }
+
+  private static BenchView.HeadReading reading(LaidBlank laid, TestSnapshot test) {
+    double frame = laid.setUp().frameComplianceMmPerN();
+    return new BenchView.HeadReading(
+        test.loadN(), test.deflectionMm(), test.deflectionMm() - frame * test.loadN());
+  }
+
+  private static BenchView.Curves curves(BenchState state, TestSnapshot test) {
+    if (state.laid() == null) {
+      return new BenchView.Curves(List.of(), null, Double.NaN, 8, 22);
+    }
+    List<PlottedRun> plotted = new ArrayList<>();
+    double greatestN = state.laid().limits().targetN();
+    double greatestMm = greatestMm(state.laid()) / 1.2;
+    List<TestedRun> runs = state.laid().runs();
+    for (TestedRun run : runs.subList(Math.max(0, runs.size() - EARLIER_RUNS), runs.size())) {
+      boolean isShown = test == null && state.shown() != null && run.isSameRunAs(state.shown());
+      if (!isShown) {
+        plotted.add(plotted(run, PlottedRun.Kind.EARLIER));
+      }
+    }
+    FittedLine line = null;
+    if (test != null) {
+      plotted.add(live(test.trace()));
+      greatestN = Math.max(greatestN, test.greatestLoadN());
+    } else if (state.shown() != null) {
+      boolean byHand = state.shown().readings() instanceof HandReadings;
+      plotted.add(
+          plotted(state.shown(), byHand ? PlottedRun.Kind.HAND_READ : PlottedRun.Kind.CURRENT));
+      line = line(state.shown().evaluation().fit());
+    }
+    for (PlottedRun run : plotted) {
+      for (int i = 0; i < run.loadN().length; i++) {
+        greatestN = Math.max(greatestN, run.loadN()[i]);
+        greatestMm = Math.max(greatestMm, run.deflectionMm()[i]);
+      }
+    }
+    return new BenchView.Curves(
+        plotted, line, state.laid().limits().targetN(), greatestMm * 1.12, greatestN * 1.1);
+  }
+
+  private static PlottedRun live(RunTrace trace) {
+    int step = 1 + trace.size() / MOST_PLOTTED;
+    int[] at = IntStream.range(0, trace.size()).filter(i -> i % step == 0).toArray();
+    return new PlottedRun(
+        IntStream.of(at).mapToDouble(trace::deflectionMm).toArray(),
+        IntStream.of(at).mapToDouble(trace::loadN).toArray(),
+        PlottedRun.Kind.CURRENT);
+  }
+
+  private static PlottedRun plotted(TestedRun run, PlottedRun.Kind kind) {
+    StiffnessFit fit = run.evaluation().fit();
+    Readings readings = run.readings();
+    int n = readings.loadN().length;
+    int step = 1 + n / MOST_PLOTTED;
+    int[] at = IntStream.range(0, n).filter(i -> i % step == 0).toArray();
+    return new PlottedRun(
+        IntStream.of(at)
+            .mapToDouble(i -> readings.deflectionMm()[i] - fit.restDeflectionMm())
+            .toArray(),
+        IntStream.of(at).mapToDouble(i -> readings.loadN()[i] - fit.restLoadN()).toArray(),
+        kind);
+  }
+
+  private static FittedLine line(StiffnessFit fit) {
+    return new FittedLine(
+        fit.stiffnessNPerMm(),
+        fit.loadAtZeroDeflectionN()
+            + fit.stiffnessNPerMm() * fit.restDeflectionMm()
+            - fit.restLoadN(),
+        fit.windowFromN(),
+        fit.windowToN());
+  }
+
+  private static BenchView.Answer answer(BenchState state) {
+    Evaluation e = state.shown().evaluation();
+    int number = numberOf(state.shown(), state.laid());
+    List<SeriesBars.Bar> bars = new ArrayList<>();
+    for (Contribution c : e.budget().greatestFirst()) {
+      if (c.standardUncertainty() > 0) {
+        double percent = 100 * e.budget().shareOf(c.source());
+        bars.add(
+            new SeriesBars.Bar(
+                BudgetSource.inWords(c.source()),
+                c.standardUncertainty(),
+                Figures.rounded(percent, 0) + " %"));
+      }
+    }
+    return new BenchView.Answer(
+        "From run " + number + " of " + state.laid().runs().size(),
+        new Estimate(e.shaftStiffnessNPerMm(), e.stiffnessStdUncertaintyNPerMm()),
+        new Estimate(e.modulusMPa(), e.modulusStdUncertaintyMPa()),
+        bars,
+        state.shown().assumed());
+  }
+
+  private static int numberOf(TestedRun run, LaidBlank laid) {
+    int number = 1;
+    for (TestedRun other : laid.runs()) {
+      if (other.isSameRunAs(run)) {
+        return number;
+      }
+      number++;
+    }
+    return number;
+  }
+
+  private BenchView.Forecast forecast(BenchState state) {
+    AskGrade grade = state.graded().grade();
+    boolean fits = state.graded().forecast().fits();
+    return new BenchView.Forecast(
+        grade.stiffnessNPerMm(),
+        grade.verdict().word(),
+        grade.chanceWithinTolerance(),
+        shop.sureness().chance(),
+        fits
+            ? "inside the ask"
+            : String.format(
+                Locale.ROOT,
+                "inside the ask, but %.2f mm too thin at %.0f mm",
+                -state.graded().forecast().cut().leastSpareMm(),
+                state.graded().forecast().cut().leastSpareAtMm()));
+  }
+
+  private List<ScaleWord> words(BenchState state) {
+    WordScale scale = shop.wordScale();
+    SetUp asked = state.tried() == null ? null : state.tried().order().ask().setUp();
+    if (asked == null || !asked.equals(scale.usual())) {
+      return List.of();
+    }
+    List<ScaleWord> words = new ArrayList<>();
+    int n = scale.words().size();
+    for (int i = 0; i < n; i++) {
+      words.add(
+          new ScaleWord(
+              scale.words().get(i),
+              i == 0 ? Double.NEGATIVE_INFINITY : scale.bordersNPerMm().get(i),
+              i == n - 1 ? Double.POSITIVE_INFINITY : scale.bordersNPerMm().get(i + 1)));
+    }
+    return words;
+  }
+
+  private static BenchView.Turns turns(BenchState state) {
+    if (state.laid() == null) {
+      return new BenchView.Turns(0, List.of(), "");
+    }
+    double now = state.laid().setUp().positions().turnDegrees();
+    List<TurnedRun> turned = new ArrayList<>();
+    int number = 1;
+    for (TestedRun run : state.laid().runs()) {
+      turned.add(
+          new TurnedRun(
+              number,
+              Figures.rounded(run.evaluation().shaftStiffnessNPerMm(), 3),
+              run.setUp().turnDegrees()));
+      number++;
+    }
+    if (state.isTesting()) {
+      turned.add(new TurnedRun(number, "", now));
+    }
+    return new BenchView.Turns(now, turned, TurnWords.of(state.laid().runs()));
+  }
+
+  private String safety(LaidBlank laid) {
+    if (laid == null) {
+      return "A bent shaft can snap.  Stand aside of it.  Eye protection on.";
+    }
+    SafeStress safe = shop.safeStress(laid.shaft());
+    String load = "Safe load " + Figures.rounded(Math.floor(laid.limits().safeN()), 0) + " N";
+    return load
+        + (safe.isGuess() ? " (wood not known)" : "")
+        + ".  Stand aside of the shaft.  Eye protection on.";
+  }
+
+  private String line(BenchSnapshot snapshot) {
+    LineStatistics line = snapshot.line();
+    String lost =
+        line.missing() == 0 && line.refused() == 0
+            ? "none lost"
+            : line.missing() + " missing, " + line.refused() + " refused";
+    String readings =
+        snapshot.link() == LinkState.READING
+            ? Figures.rounded(snapshot.readingsPerSecond(), 0) + " readings a second, " + lost
+            : snapshot.linkInWords();
+    return readings + ".  " + shop.calibrationInWords();
+  }
+
+  private static List<String> warnings(BenchState state, TestSnapshot test) {
+    List<String> warnings = new ArrayList<>();
+    if (test != null) {
+      test.warnings().forEach(w -> warnings.add(w.inWords()));
+      return warnings;
+    }
+    if (state.shown() != null) {
+      state.shown().evaluation().warnings().stream().map(Warning::inWords).forEach(warnings::add);
+    }
+    if (state.graded() != null) {
+      state.graded().warnings().stream().map(Warning::inWords).forEach(warnings::add);
+    }
+    return warnings;
+  }
+}

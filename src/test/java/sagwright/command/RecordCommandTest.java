@@ -1,0 +1,140 @@
+package sagwright.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import sagwright.bench.NullModem;
+
+/** Whole tests over two real serial ports with a crossed cable between them. */
+class RecordCommandTest {
+  private static final String SHEET = "docs/examples/25-014.json";
+  private static final String CALIBRATION = "docs/examples/calibration.json";
+  private static final String SET_UP = "docs/examples/setup.json";
+  private static final ObjectMapper JSON = new ObjectMapper();
+
+  @TempDir Path folder;
+  private String workshop;
+
+  @BeforeEach
+  void takeTheBlankIn() {
+    workshop = folder.resolve("workshop.db").toString();
+    CommandRun run =
+        CommandRun.of("import", SHEET, "docs/examples/R-0007.json", "--workshop", workshop);
+    assertEquals(0, run.exitCode(), run.err());
+  }
+
+  private static CompletableFuture<CommandRun> emulate(String port, String... more) {
+    String[] fixed = {
+      "emulate", "--port", port, "--sheet", SHEET, "--calibration", CALIBRATION, "--speed", "5"
+    };
+    String[] all = new String[fixed.length + more.length];
+    System.arraycopy(fixed, 0, all, 0, fixed.length);
+    System.arraycopy(more, 0, all, fixed.length, more.length);
+    return CompletableFuture.supplyAsync(() -> CommandRun.of(all));
+  }
+
+  private CommandRun record(String port, String... more) {
+    String[] fixed = {
+      "record",
+      "--port",
+      port,
+      "--workshop",
+      workshop,
+      "--blank",
+      "25-014",
+      "--calibration",
+      CALIBRATION,
+      "--setup",
+      SET_UP,
+      "--json"
+    };
+    String[] all = new String[fixed.length + more.length];
+    System.arraycopy(fixed, 0, all, 0, fixed.length);
+    System.arraycopy(more, 0, all, fixed.length, more.length);
+    return CommandRun.of(all);
+  }
+
+  private JsonNode answerOf(String... command) throws IOException {
+    CommandRun run = CommandRun.of(command);
+    assertEquals(0, run.exitCode(), run.err());
+    return JSON.readTree(run.out());
+  }
+
+  @Test
+  void whatRecordAnswersIsTheSheetsOwn() throws Exception {
+    try (NullModem modem = NullModem.open()) {
+      CompletableFuture<CommandRun> head = emulate(modem.farPath());
+      CommandRun recorded = record(modem.nearPath(), "--order", "R-0007");
+      assertEquals(0, recorded.exitCode(), recorded.err());
+      head.get(60, TimeUnit.SECONDS);
+      JsonNode answer = JSON.readTree(recorded.out());
+      JsonNode sheets = answerOf("evaluate", SHEET, "--json");
+      double stiffness = sheets.get("stiffnessNPerMm").asDouble();
+      assertEquals(stiffness, answer.get("stiffnessNPerMm").asDouble(), 5e-4 * stiffness);
+      double modulus = sheets.get("modulusMPa").asDouble();
+      assertEquals(modulus, answer.get("modulusMPa").asDouble(), 5e-4 * modulus);
+      assertEquals("meets", answer.at("/grade/grade").asText());
+      assertEquals(0, answer.at("/line/missing").asInt());
+
+      JsonNode record = answerOf("blank", "--workshop", workshop, "--blank", "25-014", "--json");
+      assertEquals(2, record.get("runs").size());
+      assertEquals(answer.get("run"), record.at("/runs/1/run"));
+      assertEquals("meets", record.at("/grades/0/grade").asText());
+    }
+  }
+
+  @Test
+  void lostAndGarbledLinesAreCountedAndTheAnswerStands() throws Exception {
+    try (NullModem modem = NullModem.open()) {
+      CompletableFuture<CommandRun> head =
+          emulate(modem.farPath(), "--drop", "0.02", "--flip", "0.02");
+      CommandRun recorded = record(modem.nearPath());
+      assertEquals(0, recorded.exitCode(), recorded.err());
+      head.get(60, TimeUnit.SECONDS);
+      JsonNode answer = JSON.readTree(recorded.out());
+      assertTrue(answer.at("/line/missing").asInt() > 0);
+      assertTrue(answer.at("/line/refused").asInt() > 0);
+      assertEquals(4.1034, answer.get("stiffnessNPerMm").asDouble(), 0.003 * 4.1034);
+    }
+  }
+
+  @Test
+  void aRestartOnTheWayUpEndsTheRunWhichIsKeptWithoutAnAnswer() throws Exception {
+    try (NullModem modem = NullModem.open()) {
+      CompletableFuture<CommandRun> head = emulate(modem.farPath(), "--restart");
+      CommandRun recorded = record(modem.nearPath());
+      head.get(60, TimeUnit.SECONDS);
+      assertEquals(3, recorded.exitCode(), recorded.out());
+      assertEquals(1, recorded.errLines().length);
+      JsonNode record = answerOf("blank", "--workshop", workshop, "--blank", "25-014", "--json");
+      assertEquals(2, record.get("runs").size());
+      assertTrue(record.at("/runs/1/stiffnessNPerMm").isNull());
+    }
+  }
+
+  @Test
+  void aPortThatIsNotThereIsOneLine() {
+    CommandRun recorded = record(folder.resolve("no-port").toString());
+    assertEquals(2, recorded.exitCode());
+    assertEquals(1, recorded.errLines().length);
+    assertTrue(recorded.err().contains("--port"), recorded.err());
+  }
+
+  @Test
+  void aSilentPortEndsWithTheTimeOut() {
+    try (NullModem modem = NullModem.open()) {
+      CommandRun recorded = record(modem.nearPath(), "--timeout", "1");
+      assertEquals(3, recorded.exitCode());
+      assertEquals(1, recorded.errLines().length);
+    }
+  }
+}
