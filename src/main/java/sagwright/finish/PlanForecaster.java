@@ -52,6 +52,11 @@ public final class PlanForecaster {
     return asked(new FinishedShaft(ofOneModulus, planned, 0));
   }
 
+  /** The stiffnesses alone, one a set-up, of a blank cut from a given place. */
+  public List<AskedStiffness> stiffnesses(BlankWood blank, Cut cut) {
+    return asked(shaft(blank, cut));
+  }
+
   private Forecast of(Cut cut, BlankWood blank, Double firstBendingHz) {
     FinishedShaft shaft = shaft(blank, cut);
     MassAndBalance mass = shaft.massAndBalance();

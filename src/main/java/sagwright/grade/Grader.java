@@ -53,15 +53,36 @@ public final class Grader {
         forecast,
         grades.get(0),
         grades.subList(1, grades.size()),
-        chanceOfAll(asks, stiffnesses, grades),
+        chanceOfAll(order, stiffnesses),
         warnings(order.ask(), forecast));
   }
 
-  /** No likelier than the least likely ask, rounding or not. */
-  private static double chanceOfAll(
-      List<Ask> asks, List<AskedStiffness> stiffnesses, List<AskGrade> grades) {
-    double least = grades.stream().mapToDouble(AskGrade::chanceWithinTolerance).min().orElseThrow();
-    return grades.size() == 1 ? least : Math.min(least, JointChance.ofAll(asks, stiffnesses));
+  /**
+   * The chance that all stiffnesses lie within the tolerances of what an order asks; no likelier
+   * than the least likely of them, rounding or not.
+   *
+   * @param stiffnesses one an ask, in the order's order
+   */
+  public static double chanceOfAll(Order order, List<AskedStiffness> stiffnesses) {
+    double least = leastChance(order, stiffnesses);
+    return least == 0 || stiffnesses.size() == 1
+        ? least
+        : Math.min(least, JointChance.ofAll(order.asks(), stiffnesses));
+  }
+
+  /** The least of the chances that the stiffnesses lie, each alone, within the tolerances asked. */
+  public static double leastChance(Order order, List<AskedStiffness> stiffnesses) {
+    List<Ask> asks = order.asks();
+    double least = 1;
+    for (int i = 0; i < asks.size(); i++) {
+      Ask ask = asks.get(i);
+      least =
+          Math.min(
+              least,
+              Chance.between(
+                  ask.lowestNPerMm(), ask.highestNPerMm(), stiffnesses.get(i).estimate()));
+    }
+    return least;
   }
 
   private static List<Warning> warnings(Ask ask, Forecast forecast) {
