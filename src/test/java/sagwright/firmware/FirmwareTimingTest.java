@@ -39,7 +39,7 @@ class FirmwareTimingTest {
    * timer's overflow in turn. A phase left to chance does not find such bugs.
    */
   @ParameterizedTest
-  @CsvSource({"524289, -300", "524287, 300", "524292, -1200"})
+  @CsvSource({"524289, -300", "524287, 300"})
   void noStampIsWrongAtAnyPhaseOfTheTimersOverflow(
       long periodCycles, long fromCycles, Simulation simulation) throws Exception {
     HeadStream stream =
@@ -121,14 +121,14 @@ class FirmwareTimingTest {
   void nothingIsLostAtTheMostThatTheContractAllows(Simulation simulation) throws Exception {
     Simulation.Outcome outcome =
         simulation
-            .seconds(10)
+            .seconds(5)
             .say(0.02, "INIT")
             .with("period", 16_000_000 / 230)
             .with("noise", 1e6)
             .run();
     assertEquals(List.of(), outcome.stream().refused());
     assertEquals(outcome.stream().readings().size(), outcome.stream().withFlags(0));
-    assertTrue(outcome.stream().readings().size() > 2_200);
+    assertTrue(outcome.stream().readings().size() > 1_100);
   }
 
   @Test

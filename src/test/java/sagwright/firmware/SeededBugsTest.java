@@ -79,7 +79,7 @@ class SeededBugsTest {
         "    send_head = (uint8_t)(head + 1);\n    send_ring[head++] = *text++;");
     HeadStream stream =
         simulate(built)
-            .seconds(20)
+            .seconds(10)
             .say(0.02, "INIT")
             .with("period", 16_000_000 / 280)
             .with("noise", 1000)
@@ -176,10 +176,10 @@ class SeededBugsTest {
 
   private HeadStream sweep(BuiltFirmware.Built built) throws Exception {
     return simulate(built)
-        .seconds(20)
+        .seconds(5)
         .say(0.02, "INIT")
         .with("period", 524_289)
-        .with("sweep", -300)
+        .with("sweep", -75)
         .run()
         .stream();
   }
