@@ -99,6 +99,7 @@ typedef struct {
 
 typedef struct {
   double seconds, speed;
+  long long garble; /* one character in so many is spoiled on its way; 0: none */
   uint64_t seed;
   double noise_counts, noise_um;
   double rate_ppm;
@@ -121,7 +122,7 @@ struct bench {
   uint64_t before_reset; /* cycles of the lives before this one */
   unsigned resets;
   appointment_t diary[16];
-  uint64_t random;
+  uint64_t random, line_random;
   signal_t signal;
   struct {
     fault_t kind;
@@ -139,7 +140,8 @@ struct bench {
   line_t line;
   uint64_t timer_started; /* when the firmware set timer 1 going; 0: not yet */
   uint32_t overflows_address, seq_address, ram_end_address;
-  bool restart_due, hung;
+  bool restart_due;
+  unsigned hung_in_life; /* 0: it does not hang */
   uint16_t hung_word;
   uint32_t hung_at_pc;
   bool over;      /* the simulated time is */
@@ -152,6 +154,8 @@ double bench_seconds(const bench_t *bench);
 /* One appointment an event: a new one takes the old one's place. */
 void bench_at(bench_t *bench, uint64_t at, event_t event);
 void bench_cancel(bench_t *bench, event_t event);
+/* After a reset of the head, which has thrown the library's timers away. */
+void bench_set_alarm(bench_t *bench);
 void bench_drive(bench_t *bench, char port, int pin, bool high);
 void bench_on_pin(bench_t *bench, char port, int pin, avr_irq_notify_t notify);
 /* Tells the head's pins anew what drives them, as after a reset. */
@@ -163,6 +167,11 @@ void converter_head_was_reset(bench_t *bench);
 void converter_sweep(bench_t *bench);
 void gauge_begin(bench_t *bench);
 void gauge_head_was_reset(bench_t *bench);
+
+void mishaps_begin(bench_t *bench);
+/* Before the firmware has looked at its clock: a jump later on would confuse it, and rightly. */
+void mishap_clock_forward(bench_t *bench);
+void mishap_recover(bench_t *bench);
 
 bool line_begin(bench_t *bench, const char *out_path);
 void line_connect(bench_t *bench);

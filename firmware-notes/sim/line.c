@@ -48,10 +48,18 @@ bool line_begin(bench_t *bench, const char *out_path) {
   return !bench->options.pty || open_terminal(line);
 }
 
+/* Interference: a bit of a character in so many, by chance, turned over. */
+static uint32_t spoiled(bench_t *bench, uint32_t c) {
+  if (bench->options.garble <= 0) return c;
+  uint64_t chance = noise_bits(&bench->line_random);
+  return chance % (uint64_t)bench->options.garble ? c : c ^ 1u << (chance >> 61);
+}
+
 static void sent(struct avr_irq_t *irq, uint32_t value, void *param) {
   line_t *line = &((bench_t *)param)->line;
   (void)irq;
-  if (line->file) fputc((int)(value & 0xFF), line->file);
+  value = spoiled((bench_t *)param, value & 0xFF);
+  if (line->file) fputc((int)value, line->file);
   if (line->master < 0) return;
   if (line->out_to == sizeof line->out) {
     line->lost++;

@@ -17,148 +17,11 @@
 
 #include "options.h"
 
-enum { TCCR1B_ADDRESS = 0x81, MCUSR_ADDRESS = 0x54, RAM_START = 0x100, RAM_END = 0x8FF, PAINT = 0xA5 };
+enum { TCCR1B_ADDRESS = 0x81, RAM_START = 0x100, RAM_END = 0x8FF, PAINT = 0xA5 };
 #define SERVE_EACH (CYCLES_PER_SECOND / 1000)
 
 static bench_t *the_bench_of_reset; /* the library's reset hook takes no parameter of ours */
 static void (*library_reset)(avr_t *avr);
-
-uint64_t bench_now(const bench_t *bench) { return bench->before_reset + bench->avr->cycle; }
-
-double bench_seconds(const bench_t *bench) {
-  return (double)bench_now(bench) / (double)CYCLES_PER_SECOND;
-}
-
-/* ---- the diary: one cycle timer of the library for all of our events, so that a reset keeps them */
-
-static avr_cycle_count_t alarm_rings(avr_t *avr, avr_cycle_count_t when, void *param);
-
-static appointment_t *first_appointment(bench_t *bench) {
-  appointment_t *first = 0;
-  for (size_t i = 0; i < sizeof bench->diary / sizeof *bench->diary; i++) {
-    appointment_t *one = &bench->diary[i];
-    if (one->event && (!first || one->at < first->at)) first = one;
-  }
-  return first;
-}
-
-static void set_alarm(bench_t *bench) {
-  appointment_t *first = first_appointment(bench);
-  avr_cycle_timer_cancel(bench->avr, alarm_rings, bench);
-  if (!first) return;
-  uint64_t now = bench_now(bench);
-  avr_cycle_timer_register(bench->avr, first->at > now ? first->at - now : 1, alarm_rings, bench);
-}
-
-static avr_cycle_count_t alarm_rings(avr_t *avr, avr_cycle_count_t when, void *param) {
-  bench_t *bench = param;
-  appointment_t *first;
-  (void)avr;
-  (void)when;
-  while ((first = first_appointment(bench)) && first->at <= bench_now(bench)) {
-    event_t event = first->event;
-    first->event = 0;
-    event(bench);
-  }
-  set_alarm(bench);
-  return 0; /* a time given back would ring this very alarm again */
-}
-
-void bench_cancel(bench_t *bench, event_t event) {
-  for (size_t i = 0; i < sizeof bench->diary / sizeof *bench->diary; i++) {
-    if (bench->diary[i].event == event) bench->diary[i].event = 0;
-  }
-}
-
-void bench_at(bench_t *bench, uint64_t at, event_t event) {
-  bench_cancel(bench, event);
-  for (size_t i = 0; i < sizeof bench->diary / sizeof *bench->diary; i++) {
-    if (!bench->diary[i].event) {
-      bench->diary[i] = (appointment_t){at, event};
-      set_alarm(bench);
-      return;
-    }
-  }
-  fprintf(stderr, "the diary is full\n");
-  exit(70);
-}
-
-/* ---- pins ---- */
-
-void bench_drive(bench_t *bench, char port, int pin, bool high) {
-  uint8_t bit = (uint8_t)(1 << pin);
-  uint8_t *mask = &bench->external_mask[(int)port], *value = &bench->external_value[(int)port];
-  *mask |= bit;
-  *value = (uint8_t)(high ? *value | bit : *value & ~bit);
-  /* Without this the library lets a pull-up win over what drives the pin from outside. */
-  avr_ioport_external_t external = {.name = (unsigned long)port, .mask = *mask, .value = *value};
-  avr_ioctl(bench->avr, AVR_IOCTL_IOPORT_SET_EXTERNAL(port), &external);
-  avr_raise_irq(avr_io_getirq(bench->avr, AVR_IOCTL_IOPORT_GETIRQ(port), pin), high);
-}
-
-void bench_redrive(bench_t *bench) {
-  for (int port = 'B'; port <= 'D'; port++) {
-    for (int pin = 0; pin < 8; pin++) {
-      bool high = bench->external_value[port] >> pin & 1;
-      if (!(bench->external_mask[port] >> pin & 1)) continue;
-      /* A reset clears the pin register, and a level that did not change is not told again. */
-      bench_drive(bench, (char)port, pin, !high);
-      bench_drive(bench, (char)port, pin, high);
-    }
-  }
-}
-
-void bench_on_pin(bench_t *bench, char port, int pin, avr_irq_notify_t notify) {
-  avr_irq_t *irq = avr_io_getirq(bench->avr, AVR_IOCTL_IOPORT_GETIRQ(port), pin);
-  avr_irq_register_notify(irq, notify, bench);
-}
-
-/* ---- what happens to the head ---- */
-
-static void poke(bench_t *bench, uint32_t address, uint32_t value, int bytes) {
-  for (int i = 0; i < bytes; i++) bench->avr->data[address + (uint32_t)i] = (uint8_t)(value >> 8 * i);
-}
-
-/* Before the firmware has looked at its clock: a jump later on would confuse it, and rightly. */
-static void set_clock_forward(bench_t *bench) {
-  if (bench->options.time_wraps_at < 0) return;
-  double overflows = bench->options.time_wraps_at * 1e6 / 32768;
-  poke(bench, bench->overflows_address, (uint32_t)(131072 - (long)overflows), 4);
-}
-
-static void set_count_forward(bench_t *bench) {
-  poke(bench, bench->seq_address, (uint32_t)bench->options.seq_from, 2);
-}
-
-/* Not from within one of the library's own timers. */
-static void restart(bench_t *bench) { bench->restart_due = true; }
-
-/* The main loop hangs at whatever it was doing, interrupts go on: a jump to itself stands there. */
-static void hang(bench_t *bench) {
-  uint8_t *flash = bench->avr->flash + bench->avr->pc;
-  bench->hung = true;
-  bench->hung_at_pc = bench->avr->pc;
-  bench->hung_word = (uint16_t)(flash[0] | flash[1] << 8);
-  flash[0] = 0xFF;
-  flash[1] = 0xCF;
-}
-
-static void say_next(bench_t *bench) {
-  const char *text = bench->says[bench->said++].text;
-  line_type(bench, text, strlen(text));
-  line_type(bench, "\n", 1);
-  if (bench->said < bench->say_count) {
-    bench_at(bench, (uint64_t)(bench->says[bench->said].at_s * CYCLES_PER_SECOND), say_next);
-  }
-}
-
-static void end(bench_t *bench) { bench->over = true; }
-
-static void hang_up(bench_t *bench) {
-  close(bench->line.slave);
-  close(bench->line.master);
-  bench->line.master = bench->line.slave = -1;
-}
 
 static void keep_pace(const bench_t *bench) {
   static struct timespec began;
@@ -176,17 +39,13 @@ static void keep_pace(const bench_t *bench) {
 }
 
 static void serve(bench_t *bench) {
-  if (bench->hung && bench->resets) {
-    bench->avr->flash[bench->hung_at_pc] = (uint8_t)bench->hung_word;
-    bench->avr->flash[bench->hung_at_pc + 1] = (uint8_t)(bench->hung_word >> 8);
-    bench->hung = false;
-  }
+  mishap_recover(bench);
   line_serve(bench);
   keep_pace(bench);
   bench_at(bench, bench_now(bench) + SERVE_EACH, serve);
 }
 
-/* ---- start and end ---- */
+static void end(bench_t *bench) { bench->over = true; }
 
 static void head_was_reset(avr_t *avr) {
   bench_t *bench = the_bench_of_reset;
@@ -277,28 +136,11 @@ static void trace(bench_t *bench, avr_vcd_t *vcd) {
   avr_vcd_start(vcd);
 }
 
-static void make_appointments(bench_t *bench) {
-  const options_t *options = &bench->options;
-  bench_at(bench, (uint64_t)(options->seconds * CYCLES_PER_SECOND), end);
-  bench_at(bench, SERVE_EACH, serve);
-  if (options->seq_from >= 0) bench_at(bench, CYCLES_PER_SECOND / 1000, set_count_forward);
-  if (options->restart_at >= 0) {
-    bench_at(bench, (uint64_t)(options->restart_at * CYCLES_PER_SECOND), restart);
-  }
-  if (options->hang_at >= 0) bench_at(bench, (uint64_t)(options->hang_at * CYCLES_PER_SECOND), hang);
-  if (options->hang_up_at >= 0 && options->pty) {
-    bench_at(bench, (uint64_t)(options->hang_up_at * CYCLES_PER_SECOND), hang_up);
-  }
-  if (bench->say_count) {
-    bench_at(bench, (uint64_t)(bench->says[0].at_s * CYCLES_PER_SECOND), say_next);
-  }
-}
-
 /* Until the firmware sets its timer going; from then on the phase of its overflow is known. */
 static void watch_timer(bench_t *bench) {
   if (!(bench->avr->data[TCCR1B_ADDRESS] & 7)) return;
   bench->timer_started = bench_now(bench);
-  set_clock_forward(bench);
+  mishap_clock_forward(bench);
   if (bench->options.sweep) converter_sweep(bench);
 }
 
@@ -307,7 +149,7 @@ static void after_reset(bench_t *bench, uint64_t cycle_before) {
   converter_head_was_reset(bench);
   gauge_head_was_reset(bench);
   bench_redrive(bench);
-  set_alarm(bench);
+  bench_set_alarm(bench);
 }
 
 /* A little work an instruction: it is what the whole simulation waits for. */
@@ -336,11 +178,14 @@ int main(int argc, char **argv) {
   if (!options_read(&bench, argc, argv, &out_path)) return 2;
   if (!load(&bench) || !line_begin(&bench, out_path)) return 1;
   bench.random = bench.options.seed;
+  bench.line_random = ~bench.options.seed;
   trace(&bench, &vcd);
   line_connect(&bench);
   converter_begin(&bench);
   gauge_begin(&bench);
-  make_appointments(&bench);
+  bench_at(&bench, (uint64_t)(bench.options.seconds * CYCLES_PER_SECOND), end);
+  bench_at(&bench, SERVE_EACH, serve);
+  mishaps_begin(&bench);
   if (!run(&bench)) return 1;
   if (bench.options.vcd) avr_vcd_close(&vcd);
   line_end(&bench);

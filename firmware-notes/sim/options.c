@@ -13,6 +13,7 @@ static const char USAGE[] =
     "                        the end \"end\" is printed and the line held until standard input closes\n"
     "  --speed X             X times as fast as the clock on the wall (0: as fast as it goes)\n"
     "  --wait                time stands still until the first character comes from the terminal\n"
+    "  --garble N            one character in N is spoiled on its way\n"
     "  --hang-up-at T        the plug of the serial line is pulled\n"
     "the shaft\n"
     "  --bend COUNTS,UM      one bend test up to this load and gauge value (400000,10000)\n"
@@ -106,6 +107,7 @@ static bool with_value(bench_t *bench, const char *name, char *value, const char
   if (!strcmp(name, "--vcd")) return (o->vcd = value) != 0;
   if (!integer(name, value, &whole)) return false;
   if (!strcmp(name, "--seed")) return o->seed = (uint64_t)whole, true;
+  if (!strcmp(name, "--garble")) return o->garble = whole, true;
   if (!strcmp(name, "--period")) return o->period = (uint64_t)whole, true;
   if (!strcmp(name, "--sweep")) return o->sweep = true, o->sweep_from = whole, true;
   if (!strcmp(name, "--load-window")) return o->load_window = (int)whole, true;

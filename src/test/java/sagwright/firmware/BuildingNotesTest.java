@@ -78,6 +78,30 @@ class BuildingNotesTest {
     assertEquals(300, minutes, 15);
   }
 
+  /** A message that is quoted for the maker to look up must be one that the program can show. */
+  @Test
+  void theMessagesThatAreExplainedAreTheProgramsOwn() throws IOException {
+    String words = words();
+    for (MatchResult quoted :
+        matches("\"([^\"]{12,})\"", Files.readString(NOTES.resolve("faults.md")))) {
+      for (String piece : quoted.group(1).split("…|\\d+(\\.\\d)? Hz", -1)) {
+        String text = piece.replaceAll("^[:,;\\s]+|[:,;\\s]+$", "");
+        assertTrue(words.contains(text), "nothing in the program says: " + text);
+      }
+    }
+  }
+
+  /** All texts of the program, those that are put together from several lines as one. */
+  private static String words() throws IOException {
+    StringBuilder words = new StringBuilder();
+    try (Stream<Path> sources = Files.walk(Path.of("src", "main", "java"))) {
+      for (Path source : sources.filter(path -> path.toString().endsWith(".java")).toList()) {
+        words.append(Files.readString(source).replaceAll("\"\\s*\\+\\s*\"", ""));
+      }
+    }
+    return words.toString();
+  }
+
   private static List<MatchResult> matches(String pattern, String text) {
     return Pattern.compile(pattern).matcher(text).results().toList();
   }
