@@ -19,9 +19,10 @@ public final class Sagwright {
     System.exit(run(Console.standard(), args));
   }
 
-  /** Runs one command on the real benches and gives its exit code. */
+  /** Runs one command, the window where none is named, and gives its exit code. */
   public static int run(Console console, String... args) {
-    return new Commands(console, new RealBenches()).run(args);
+    String[] command = args.length == 0 ? new String[] {"window"} : args;
+    return new Commands(console, new RealBenches(), new WindowStart()).run(command);
   }
 
   /** Serial ports by jSerialComm, and the player of sheets. */

@@ -1,7 +1,7 @@
 package sagwright.command;
 
 /** Ends a command with one line on standard error and an exit code. */
-final class CommandFailure extends Exception {
+public final class CommandFailure extends Exception {
   private static final long serialVersionUID = 1L;
 
   private final int exitCode;
@@ -11,7 +11,7 @@ final class CommandFailure extends Exception {
     this.exitCode = exitCode;
   }
 
-  static CommandFailure badInput(String line) {
+  public static CommandFailure badInput(String line) {
     return new CommandFailure(ExitCode.BAD_INPUT, line);
   }
 

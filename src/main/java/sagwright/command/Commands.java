@@ -13,11 +13,13 @@ public final class Commands {
   /**
    * @param console where to read and print
    * @param benches what bench heads can be reached
+   * @param windows how the window is opened
    */
-  public Commands(Console console, Benches benches) {
+  public Commands(Console console, Benches benches, Windows windows) {
     SpeciesTable species = SpeciesTable.published();
     line =
         new CommandLine(new SagwrightCommand())
+            .addSubcommand(new WindowCommand(console, species, windows))
             .addSubcommand(new EvaluateCommand(console, species))
             .addSubcommand(new ForecastCommand(console, species))
             .addSubcommand(new SurveyCommand(console, species))

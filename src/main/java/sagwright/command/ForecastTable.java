@@ -1,6 +1,5 @@
 package sagwright.command;
 
-import java.math.BigDecimal;
 import java.util.Locale;
 import sagwright.finish.Forecast;
 import sagwright.grade.AskGrade;
@@ -47,9 +46,9 @@ final class ForecastTable {
   private static void row(TextTable table, AskGrade grade) {
     table.row(
         "asked "
-            + plain(grade.ask().stiffnessNPerMm())
+            + Figures.asTyped(grade.ask().stiffnessNPerMm())
             + " ± "
-            + plain(grade.ask().tolerancePercent())
+            + Figures.asTyped(grade.ask().tolerancePercent())
             + " %",
         Figures.withPlusMinus(
             grade.stiffnessNPerMm().value(), grade.stiffnessNPerMm().halfWidth95()),
@@ -62,11 +61,6 @@ final class ForecastTable {
 
   private static String chance(double chance) {
     return Figures.chancePercent(chance, Sureness.USUAL.chance());
-  }
-
-  /** A number as it was asked for, without a tail of zeros. */
-  private static String plain(double asked) {
-    return BigDecimal.valueOf(asked).stripTrailingZeros().toPlainString();
   }
 
   private static String orDash(Double value, int decimals) {

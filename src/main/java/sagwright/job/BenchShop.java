@@ -1,5 +1,6 @@
 package sagwright.job;
 
+import java.time.Duration;
 import java.time.InstantSource;
 import java.util.List;
 import java.util.concurrent.Executor;
@@ -24,6 +25,9 @@ import sagwright.workshop.WorkshopOrder;
 
 /** All that can be done at the bench of one workshop. Slow things: for the work thread. */
 public final class BenchShop {
+  /** A test that takes longer is ended. */
+  public static final Duration LONGEST_TEST = Duration.ofMinutes(5);
+
   private final Workshop workshop;
   private final SpeciesTable species;
   private final BenchPlace place;

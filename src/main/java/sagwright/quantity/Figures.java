@@ -60,6 +60,11 @@ public final class Figures {
     return rounded(value, decimals) + " ± " + rounded(plusMinus, decimals);
   }
 
+  /** A number that somebody typed, without a tail of zeros: "2.25", "5". */
+  public static String asTyped(double value) {
+    return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+  }
+
   /**
    * A value to so many decimals, halves to even; "–" where it is not finite.
    *

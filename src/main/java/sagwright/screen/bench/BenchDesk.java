@@ -1,6 +1,5 @@
 package sagwright.screen.bench;
 
-import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -28,7 +27,6 @@ import sagwright.workshop.WorkshopException;
  * the mailbox.
  */
 public final class BenchDesk implements BenchActions, AutoCloseable {
-  private static final Duration LONGEST_TEST = Duration.ofMinutes(5);
 
   /** Views are made no more often than this, but at once where the phase changes. */
   private static final long VIEW_EVERY_NANOS = 40_000_000;
@@ -170,7 +168,7 @@ public final class BenchDesk implements BenchActions, AutoCloseable {
               .begin(
                   session,
                   laid.setting(calibration, state.tried() == null ? null : state.tried().stored()),
-                  LONGEST_TEST)
+                  BenchShop.LONGEST_TEST)
               .whenComplete((run, failure) -> atWork(() -> ended(run, failure)));
         });
   }

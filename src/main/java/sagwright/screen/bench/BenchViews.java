@@ -106,9 +106,9 @@ final class BenchViews {
     return new BenchView.Tried(
         state.tried().stored().number(),
         "asks "
-            + Figures.value(ask.stiffnessNPerMm(), ask.stiffnessNPerMm() * 0.005)
+            + Figures.asTyped(ask.stiffnessNPerMm())
             + " N/mm ± "
-            + Figures.value(ask.tolerancePercent(), 0)
+            + Figures.asTyped(ask.tolerancePercent())
             + " %",
         AskBand.of(ask.stiffnessNPerMm(), ask.tolerancePercent()));
   }

@@ -1,0 +1,121 @@
+package sagwright;
+
+import java.awt.GraphicsEnvironment;
+import java.nio.file.Path;
+import java.time.InstantSource;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import javax.swing.SwingUtilities;
+import sagwright.bench.Calibration;
+import sagwright.bench.serial.SerialLineOpener;
+import sagwright.command.CommandFailure;
+import sagwright.command.ProgramVersion;
+import sagwright.command.Windows;
+import sagwright.job.BenchPlace;
+import sagwright.job.BenchShop;
+import sagwright.job.LaidBlank;
+import sagwright.job.PracticeRack;
+import sagwright.screen.Mailbox;
+import sagwright.screen.MainWindow;
+import sagwright.screen.Shell;
+import sagwright.screen.bench.BenchDesk;
+import sagwright.screen.bench.BenchScreen;
+import sagwright.screen.bench.BenchView;
+import sagwright.screen.theme.Theme;
+import sagwright.sheet.BadDocumentException;
+import sagwright.sheet.CalibrationReader;
+import sagwright.wood.Species;
+import sagwright.wood.SpeciesTable;
+import sagwright.workshop.Keeper;
+import sagwright.workshop.Workshop;
+import sagwright.workshop.WorkshopException;
+
+/** Puts the window together: workshop, bench, work thread, desks and screens. */
+final class WindowStart implements Windows {
+  private final SpeciesTable species = SpeciesTable.published();
+
+  @Override
+  public boolean hasDisplay() {
+    return !GraphicsEnvironment.isHeadless();
+  }
+
+  @Override
+  public BenchPlace practiceBench(long seed) {
+    return new PracticePlace(seed, this::trueModulusMPa);
+  }
+
+  /**
+   * Around the published modulus of the species, a tenth up or down by the blank's tag; shear taken
+   * out, which tabled moduli still hold (Wood Handbook, Table 5-3, notes: about 1.1).
+   */
+  private double trueModulusMPa(LaidBlank blank) {
+    double published =
+        species.find(blank.shaft().species()).map(Species::modulus12MPa).orElse(12_000.0);
+    double share = Math.floorMod(blank.blank().tag().hashCode() * 31, 1000) / 999.0;
+    return 1.1 * published * (0.82 + 0.2 * share);
+  }
+
+  @Override
+  public void open(WindowRequest request) throws CommandFailure {
+    boolean isPractice = request.port() == null;
+    Path usual = isPractice ? Workshop.practiceFile() : Workshop.usualFile();
+    Path file = request.workshop() == null ? usual : request.workshop();
+    Keeper keeper = new Keeper(InstantSource.system(), ProgramVersion.text());
+    ExecutorService work = Executors.newSingleThreadExecutor(task -> new Thread(task, "work"));
+    try (Workshop workshop = Workshop.openOrCreate(file, keeper)) {
+      if (isPractice) {
+        new PracticeRack(workshop, species).fillWhereEmpty();
+      }
+      BenchPlace place = isPractice ? practiceBench(request.seed()) : serialBench(request);
+      BenchShop shop = new BenchShop(workshop, species, place, InstantSource.system(), work);
+      showUntilClosed(shop, work, file, request.isDark() ? Theme.DARK : Theme.LIGHT);
+    } catch (WorkshopException e) {
+      throw CommandFailure.badInput(e.getMessage());
+    } finally {
+      work.shutdown();
+    }
+  }
+
+  private static BenchPlace serialBench(WindowRequest request) throws CommandFailure {
+    Calibration calibration = null;
+    if (request.calibration() != null) {
+      try {
+        calibration =
+            CalibrationReader.requireComplete(CalibrationReader.readFile(request.calibration()));
+      } catch (BadDocumentException e) {
+        throw CommandFailure.badInput(request.calibration() + ": " + e.getMessage());
+      }
+    }
+    return new SerialPlace(new SerialLineOpener(request.port(), request.baud()), calibration);
+  }
+
+  private static void showUntilClosed(
+      BenchShop shop, ExecutorService work, Path file, Theme theme) {
+    Mailbox<BenchView> mailbox = new Mailbox<>(BenchDesk.atFirst());
+    CountDownLatch closed = new CountDownLatch(1);
+    try (BenchDesk desk = new BenchDesk(shop, work, mailbox)) {
+      Theme.prepare();
+      SwingUtilities.invokeLater(
+          () -> {
+            theme.install();
+            Shell shell = new Shell();
+            BenchScreen bench = new BenchScreen(mailbox, desk);
+            shell.add(bench);
+            shell.open(bench.word());
+            MainWindow window =
+                new MainWindow(
+                    "Sagwright: " + file.getFileName(),
+                    shell,
+                    () -> {
+                      bench.close();
+                      closed.countDown();
+                    });
+            window.setVisible(true);
+          });
+      closed.await();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+}
