@@ -19,6 +19,10 @@ final class LoadCourse {
   private static final double MOST_LEAVING = 0.03;
   private static final double REST_BAND = 0.05;
   private static final double NEAR_GREATEST = 0.97;
+
+  /** A run that begins with more of its load on has no rest to reckon from. */
+  private static final double LEAST_RISE = 0.25;
+
   private static final int LEAST_REST = 3;
 
   private final double[] load;
@@ -66,9 +70,10 @@ final class LoadCourse {
               + Figures.of(wholeRange)
               + " N)");
     }
-    if (range < wholeRange / 3) {
+    boolean risesAboveStart = blocks.loadN(peak) - blocks.loadN(0) >= LEAST_RISE * range;
+    if (range < wholeRange / 3 || !risesAboveStart) {
       throw new PoorRunException(
-          "no loading branch: the load falls from where the run begins and never rises");
+          "no loading branch: the load never rises well above where the run begins");
     }
     double courseNoise = 1.3 * noiseN / Math.sqrt(blocks.size());
     double leaving =

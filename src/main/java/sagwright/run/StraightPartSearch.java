@@ -26,6 +26,9 @@ final class StraightPartSearch {
   /** Standard deviations that chance may hold between a stretch and its parts. */
   private static final double CHANCE = 2.3;
 
+  /** Standard deviations that chance hardly ever holds. */
+  private static final double SURELY = 3.5;
+
   /** Differences of slope below this share matter to nobody. */
   private static final double IMMATERIAL = 0.0007;
 
@@ -100,7 +103,7 @@ final class StraightPartSearch {
     }
     Stretch best = mostCertain(straight);
     Sides sides = sidesOf(best);
-    if (sides.topBends || sides.stiffBelow) {
+    if (sides.topBends || sides.stiffBelow || softens(widest)) {
       return surest(straight);
     }
     if (sides.softBelow && best.low > TOE_MAY_REACH + STEP / 2) {
@@ -130,6 +133,14 @@ final class StraightPartSearch {
     boolean topBends = !isStraight(upward) && matters(best, upward.slope - best.slope) != 0;
     int below = isStraight(downward) ? 0 : matters(best, downward.slope - best.slope);
     return new Sides(topBends, below > 0, below < 0);
+  }
+
+  /** Whether the slope falls all along the branch: a toe lets it rise. */
+  private boolean softens(Stretch widest) {
+    double falls = bendAlongBranch() * (widest.high - widest.low);
+    return sums.parabola(widest.from, widest.to).curvature() < 0
+        && falls > WORTH_SAYING * widest.slope
+        && curves(widest, SURELY);
   }
 
   /** The sign of a difference of slope that is worth saying, else 0. */
@@ -222,11 +233,11 @@ final class StraightPartSearch {
         return false;
       }
     }
-    return !curves(whole);
+    return !curves(whole, CHANCE);
   }
 
   /** Whether a parabola through a stretch is better than the line by more than its own noise. */
-  private boolean curves(Stretch whole) {
+  private boolean curves(Stretch whole, double deviations) {
     int free = sums.samples(whole.from, whole.to) - 3;
     if (free < 2) {
       return false;
@@ -234,17 +245,16 @@ final class StraightPartSearch {
     BranchSums.Parabola parabola = sums.parabola(whole.from, whole.to);
     double width = (whole.high - whole.low) * branch.rangeN() / whole.slope;
     double variance = slowInflation * Math.max(parabola.squares() / free, statedN2);
-    double bound = studentBound(free);
+    double bound = studentBound(deviations, free);
     return Math.abs(parabola.curvature()) * width / 2 > IMMATERIAL * whole.slope
         && parabola.gain() > bound * bound * variance;
   }
 
   /**
-   * The point of Student's t that {@link #CHANCE} is of the normal: Cornish and Fisher's expansion
-   * (Abramowitz and Stegun, 26.7.5), good to 10 % from 3 degrees of freedom.
+   * The point of Student's t that so many standard deviations are of the normal: Cornish and
+   * Fisher's expansion (Abramowitz and Stegun, 26.7.5), good to 10 % from 3 degrees of freedom.
    */
-  private static double studentBound(int free) {
-    double z = CHANCE;
+  private static double studentBound(double z, int free) {
     double z3 = z * z * z;
     return z + (z3 + z) / (4.0 * free) + (5 * z3 * z * z + 16 * z3 + 3 * z) / (96.0 * free * free);
   }
