@@ -176,7 +176,8 @@ final class StraightPartSearch {
    * the bend's way from the rest to the stretch's middle both counted.
    */
   private StraightPart surest(List<Stretch> stretches) {
-    StraightPart best = null;
+    Stretch first = stretches.get(0);
+    StraightPart best = new StraightPart(first.from, first.to, true, MOST_CHANGE * first.slope);
     double least = Double.POSITIVE_INFINITY;
     double along = bendAlongBranch();
     for (Stretch s : stretches) {

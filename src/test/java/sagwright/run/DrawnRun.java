@@ -57,6 +57,13 @@ final class DrawnRun {
     return new DrawnRun(loads, f -> f / STIFFNESS_N_PER_MM);
   }
 
+  /** Lets a series give a new value only every so many samples. */
+  static void slowDown(double[] values, int every) {
+    for (int i = 0; i < values.length; i++) {
+      values[i] = values[i - i % every];
+    }
+  }
+
   int size() {
     return loadN.length;
   }

@@ -261,9 +261,7 @@ class StiffnessFinderTest {
   @Test
   void staleReadingsOfASlowGaugeAreLeftOut() throws PoorRunException {
     DrawnRun run = DrawnRun.ordinary();
-    for (int i = 0; i < run.size(); i++) {
-      run.deflectionMm[i] = run.deflectionMm[i - i % 8];
-    }
+    DrawnRun.slowDown(run.deflectionMm, 8);
     StiffnessFit fit = run.fit();
     assertRight(fit);
     assertEquals(0, fit.hysteresisPercent(), 0.15);
@@ -276,9 +274,7 @@ class StiffnessFinderTest {
   @Test
   void staleReadingsOfASlowLoadCellAreLeftOut() throws PoorRunException {
     DrawnRun run = DrawnRun.ordinary();
-    for (int i = 0; i < run.size(); i++) {
-      run.loadN[i] = run.loadN[i - i % 8];
-    }
+    DrawnRun.slowDown(run.loadN, 8);
     StiffnessFit fit = run.fit();
     assertRight(fit);
     assertEquals("load cell", find(fit, RunWarning.StaleReadings.class).which());
