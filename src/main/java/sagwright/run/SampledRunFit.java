@@ -10,7 +10,7 @@ final class SampledRunFit {
   private static final double MOST_WILD = 0.25;
   private static final double MANY_WILD = 0.08;
   private static final double LEAST_COURSE_CORRELATION_SQUARED = 0.9;
-  private static final double LEAST_WHOLE_CORRELATION_SQUARED = 0.6;
+  private static final double LEAST_WHOLE_CORRELATION_SQUARED = 0.75;
   private static final double MOST_RELATIVE_UNCERTAINTY = 0.3;
   private static final double SCATTER_WORTH_SAYING = 3;
   private static final double STEEPER_WORTH_SAYING = 0.03;
