@@ -1,6 +1,8 @@
 -- The records of a workshop. What was measured or said is never changed and never deleted: newer
 -- rows follow. One thing alone is marked: an action that was undone, and with it all its rows.
 
+-- Long texts stand last in their tables: what stands behind them is slow to reach.
+
 create table action (
   id        integer primary key,
   at        text    not null,
@@ -89,11 +91,11 @@ create table run (
   started_at  text    not null,
   started_ms  integer not null,
   origin      text    not null check (origin in ('bench', 'typed', 'imported')),
-  document    text    not null check (json_valid(document)),
-  calibration text    check (calibration is null or json_valid(calibration)),
+  order_id    integer references cue_order,
   target_n    real    check (target_n > 0 and target_n < 1e300),
   safe_n      real    check (safe_n >= target_n and safe_n < 1e300),
-  order_id    integer references cue_order
+  calibration text    check (calibration is null or json_valid(calibration)),
+  document    text    not null check (json_valid(document))
 ) strict;
 create index run_by_blank on run (blank_id);
 
@@ -102,12 +104,12 @@ create table run_closing (
   run_id    integer primary key references run,
   action_id integer not null references action,
   ending    text    not null,
-  document  text    not null check (json_valid(document)),
-  wire      blob,
   readings  integer not null check (readings >= 0),
   refused   integer not null check (refused >= 0),
   gaps      integer not null check (gaps >= 0),
-  missing   integer not null check (missing >= 0)
+  missing   integer not null check (missing >= 0),
+  document  text    not null check (json_valid(document)),
+  wire      blob
 ) strict;
 
 -- the newest counts; either an answer or why there is none
