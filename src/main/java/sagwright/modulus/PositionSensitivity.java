@@ -8,11 +8,12 @@ import sagwright.uncertainty.Contribution;
  * How an answer changes with each of the four positions, per mm, by central differences. Where load
  * and gauge stand at one place the shear part has a kink there, and this is the mean of both sides.
  */
-record PositionSensitivity(double supportA, double supportB, double load, double gauge) {
+public record PositionSensitivity(double supportA, double supportB, double load, double gauge) {
   /** Errors go with the square of this over the span's: 1e-10 on a metre. */
   private static final double STEP_MM = 0.01;
 
-  static PositionSensitivity of(SetUp setUp, ToDoubleFunction<SetUp> answer) {
+  /** Of an answer that is smooth in the positions but for that kink. */
+  public static PositionSensitivity of(SetUp setUp, ToDoubleFunction<SetUp> answer) {
     double clearance =
         Math.min(
             Math.min(setUp.loadMm(), setUp.gaugeMm()) - setUp.supportAMm(),

@@ -85,6 +85,11 @@ final class RunObservation {
     return independentUncertaintyMPa;
   }
 
+  /** J(c,g) of the shaft as it lies, 1/mm. */
+  double evenFlexibilityPerMm() {
+    return evenAtLoadPerMm;
+  }
+
   /** The shaft's own give per newton as measured, 1/k − C, in mm/N. */
   double givenMmPerN() {
     return evenAtLoadPerMm / (modulusMPa + springNPerMm() * evenAtGaugePerMm);

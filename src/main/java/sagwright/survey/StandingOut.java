@@ -23,9 +23,24 @@ final class StandingOut {
   /** Counted from 0. */
   static List<Integer> runs(SurveyGround ground, FittedModel proposed) {
     List<Integer> standingOut = new ArrayList<>();
+    double[] standardised = standardised(ground, proposed);
+    for (int run = 0; run < standardised.length; run++) {
+      if (Math.abs(standardised[run]) > LIMIT) {
+        standingOut.add(run);
+      }
+    }
+    return standingOut;
+  }
+
+  /**
+   * Each run's residual left out of its own fit, over its standard uncertainty; 0 where the others
+   * cannot judge it.
+   */
+  static double[] standardised(SurveyGround ground, FittedModel proposed) {
     RealMatrix leverage = proposed.change().multiply(proposed.estimator().byShown());
     RealMatrix covariance = ground.covarianceMPa2(proposed.shape());
     int n = ground.size();
+    double[] standardised = new double[n];
     for (int run = 0; run < n; run++) {
       double freedom = 1 - leverage.getEntry(run, run);
       if (freedom < LEAST_FREEDOM) {
@@ -41,10 +56,8 @@ final class StandingOut {
         variance += contrast[i] * carried[i];
       }
       double residual = proposed.fit().residualsMPa()[run] / freedom;
-      if (Math.abs(residual) > LIMIT * Math.sqrt(variance)) {
-        standingOut.add(run);
-      }
+      standardised[run] = residual / Math.sqrt(variance);
     }
-    return standingOut;
+    return standardised;
   }
 }

@@ -47,6 +47,14 @@ final class InventedShaft {
   boolean errors = true;
   double springNPerMm;
   int stations = 8;
+
+  /** Width over depth. */
+  double ovalMm;
+
+  /** The modulus is so much greater when turned to {@link #grainDegrees}, and less across it. */
+  double grainShare;
+
+  double grainDegrees;
   double wrongSupportMm;
   int wrongRun;
 
@@ -132,7 +140,7 @@ final class InventedShaft {
     for (int i = 0; i < stations; i++) {
       double x = LENGTH_MM * i / (stations - 1);
       double depth = 12.5 + (31 - 12.5) * x / LENGTH_MM;
-      at[i] = new Station(x, depth, depth + 0.05 * (i % 3 - 1));
+      at[i] = new Station(x, depth, depth + ovalMm + 0.05 * (i % 3 - 1));
     }
     boolean[] measured = new boolean[stations];
     Arrays.fill(measured, true);
@@ -173,7 +181,8 @@ final class InventedShaft {
       double here = nodes.bendingPerMm()[i] + ratio * nodes.shearPerMm()[i];
       sum += here / modulusMPa.applyAsDouble(nodes.xMm()[i]);
     }
-    return sum;
+    double turned = Math.toRadians(2 * (setUp.turnDegrees() - grainDegrees));
+    return sum / (1 + grainShare * Math.cos(turned));
   }
 
   /** Nine settled pairs up to 12 mm or 40 N, whichever comes first. */
