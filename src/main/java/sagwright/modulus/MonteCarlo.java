@@ -8,6 +8,9 @@ import sagwright.beam.SetUp;
 import sagwright.beam.Station;
 import sagwright.beam.Taper;
 import sagwright.run.StiffnessFit;
+import sagwright.uncertainty.AdaptiveMonteCarlo;
+import sagwright.uncertainty.BudgetCheck;
+import sagwright.uncertainty.Quantile;
 
 /**
  * The second opinion on a modulus's uncertainty: the distributions of all that goes in are carried
@@ -34,6 +37,26 @@ public record MonteCarlo(
 
   /** Same test, draws and seed: same digits, whatever the machine. */
   public static MonteCarlo of(BendTest test, StiffnessFit fit, int draws, long seed) {
+    return summary(draws(test, fit, 0, draws, seed));
+  }
+
+  /**
+   * Draws until the modulus has settled closely enough to check the budget with (JCGM 101, 7.9 and
+   * 8.2), and at most five million times; with {@link sagwright.uncertainty.BudgetCheck}.
+   */
+  public static AdaptiveMonteCarlo settled(BendTest test, StiffnessFit fit, long seed) {
+    int chunksOfBatch = AdaptiveMonteCarlo.BATCH / CHUNK;
+    return AdaptiveMonteCarlo.run(
+        batch -> draws(test, fit, batch * chunksOfBatch, AdaptiveMonteCarlo.BATCH, seed),
+        BudgetCheck.DIGITS,
+        BudgetCheck.SETTLED_SHARE,
+        MOST_DRAWS / AdaptiveMonteCarlo.BATCH);
+  }
+
+  private static final int MOST_DRAWS = 5_000_000;
+
+  private static double[] draws(
+      BendTest test, StiffnessFit fit, int firstChunk, int draws, long seed) {
     double[] moduli = new double[draws];
     int chunks = (draws + CHUNK - 1) / CHUNK;
     RandomGeneratorFactory<RandomGenerator> factory = RandomGeneratorFactory.of(GENERATOR);
@@ -41,13 +64,13 @@ public record MonteCarlo(
         .parallel()
         .forEach(
             chunk -> {
-              RandomGenerator random = factory.create(seed * 1_000_003L + chunk);
+              RandomGenerator random = factory.create(seed * 1_000_003L + firstChunk + chunk);
               int end = Math.min(draws, (chunk + 1) * CHUNK);
               for (int i = chunk * CHUNK; i < end; i++) {
                 moduli[i] = oneDraw(test, fit, random);
               }
             });
-    return summary(moduli);
+    return moduli;
   }
 
   private static MonteCarlo summary(double[] moduli) {
@@ -59,14 +82,11 @@ public record MonteCarlo(
     }
     Arrays.sort(moduli);
     return new MonteCarlo(
-        n, mean, Math.sqrt(squares / (n - 1)), quantile(moduli, 0.025), quantile(moduli, 0.975));
-  }
-
-  private static double quantile(double[] sorted, double share) {
-    double at = share * (sorted.length - 1);
-    int below = (int) Math.floor(at);
-    int above = Math.min(below + 1, sorted.length - 1);
-    return sorted[below] + (at - below) * (sorted[above] - sorted[below]);
+        n,
+        mean,
+        Math.sqrt(squares / (n - 1)),
+        Quantile.ofSorted(moduli, 0.025),
+        Quantile.ofSorted(moduli, 0.975));
   }
 
   private static double oneDraw(BendTest test, StiffnessFit fit, RandomGenerator random) {
