@@ -83,7 +83,7 @@ final class RunRows {
             "insert into evaluation (run_id, at, program, answer, no_answer)"
                 + " values (:run, :at, :program, :answer, :noAnswer)")
         .bind("run", runId)
-        .bind("at", Instant.from(keeper.clock().instant()).toString())
+        .bind("at", keeper.clock().instant().toString())
         .bind("program", keeper.program())
         .bind("answer", outcome.answer())
         .bind("noAnswer", outcome.noAnswer())

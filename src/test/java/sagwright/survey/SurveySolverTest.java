@@ -150,7 +150,7 @@ class SurveySolverTest {
   @Test
   void aBenchThatRepeatsWorseThanStatedMakesTheUncertaintyGreater() throws PoorRunException {
     List<SetUp> twice = new ArrayList<>(InventedShaft.EIGHT.subList(0, 3));
-    twice.addAll(twice);
+    twice.addAll(InventedShaft.EIGHT.subList(0, 3));
     twice.addAll(InventedShaft.EIGHT.subList(0, 3));
     InventedShaft honest = new InventedShaft(4);
     Estimate good = honest.survey(twice).proposed().modulusAt(0);

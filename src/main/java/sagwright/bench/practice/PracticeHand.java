@@ -53,7 +53,7 @@ final class PracticeHand {
   /** Goes on by so many seconds; the force in N then. */
   double step(double seconds) {
     timeS += seconds;
-    if (heeded != wish) {
+    if (!wish.equals(heeded)) {
       heeded = wish;
       sinceToldS = 0;
     }
