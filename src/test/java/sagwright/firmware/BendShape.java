@@ -22,6 +22,11 @@ record BendShape(double restS, double peakCounts, double peakUm) {
     return new BendShape(15, peakCounts, peakUm);
   }
 
+  /** When the load is at its greatest. */
+  double peakAtS() {
+    return restS + EACH_WAY_S;
+  }
+
   double unloadedAtS() {
     return restS + 2 * EACH_WAY_S + AT_THE_TOP_S;
   }
@@ -35,8 +40,8 @@ record BendShape(double restS, double peakCounts, double peakUm) {
             "timeS,counts,gaugeUm",
             row(0, 0),
             row(restS, 0),
-            row(restS + EACH_WAY_S, 1),
-            row(restS + EACH_WAY_S + AT_THE_TOP_S, 1),
+            row(peakAtS(), 1),
+            row(peakAtS() + AT_THE_TOP_S, 1),
             row(unloadedAtS(), 0)));
   }
 

@@ -41,7 +41,7 @@ class FirmwareOnTerminalTest {
       assertTrue(stream.missing().stream().allMatch(missing -> missing == 0));
       // 80 a second for 20 s, less the settling and what is held back
       assertEquals(1594, stream.readings().size(), 4);
-      bench.letGo();
+      assertEquals(0, bench.letGo().get("charactersLost"));
     }
   }
 

@@ -69,9 +69,13 @@ final class Simulation {
     }
   }
 
-  /** Starts it behind a pseudo-terminal; its path is the first line of its standard output. */
-  Process startOnTerminal() throws IOException {
-    return new ProcessBuilder(command("--pty", "--wait")).start();
+  /**
+   * Starts it behind a pseudo-terminal; its path is the first line of its standard output.
+   *
+   * @param report where the report of the simulated parts goes
+   */
+  Process startOnTerminal(Path report) throws IOException {
+    return new ProcessBuilder(command("--pty", "--wait")).redirectError(report.toFile()).start();
   }
 
   private List<String> command(String... more) {
@@ -82,7 +86,7 @@ final class Simulation {
     return command;
   }
 
-  private static Map<String, Double> reportOf(String text) {
+  static Map<String, Double> reportOf(String text) {
     Map<String, Double> report = new HashMap<>();
     for (String line : text.split("\n", -1)) {
       String[] parts = line.split(" ", -1);
