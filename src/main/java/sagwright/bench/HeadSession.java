@@ -74,6 +74,11 @@ public final class HeadSession implements AutoCloseable {
     return health.report(calibration);
   }
 
+  /** What load and gauge show at this moment, in their own counts. */
+  public SettledCounts settled() {
+    return health.settled();
+  }
+
   /**
    * Begins a test, which leads itself from here on. Where no readings come yet it waits for them.
    *

@@ -52,17 +52,23 @@ public final class LineHealth implements WireListener {
     LineStatistics lines;
     long failures;
     synchronized (this) {
-      window = window();
+      window = window(KEPT_MICROS);
       lines = line;
       failures = checkSumFailures;
     }
     return window.report(calibration, lines, failures);
   }
 
-  private HealthWindow window() {
+  /** What both channels show at this moment. */
+  public synchronized SettledCounts settled() {
+    HealthWindow window = window(SettledCounts.OVER_MICROS);
+    return SettledCounts.of(window.counts(), window.steps());
+  }
+
+  private HealthWindow window(long lastMicros) {
     int size = (int) Math.min(taken, KEPT);
     long newest = size == 0 ? 0 : micros[index(taken - 1)];
-    while (size > 0 && micros[index(taken - size)] < newest - KEPT_MICROS) {
+    while (size > 0 && micros[index(taken - size)] < newest - lastMicros) {
       size--;
     }
     int[] order = new int[size];

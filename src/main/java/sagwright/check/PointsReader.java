@@ -37,9 +37,24 @@ public final class PointsReader {
     return new PointsReader("massG", "counts", gravity::loadN);
   }
 
+  /** The same file with the points left in g, as they were typed. */
+  public static PointsReader ofMassesInG() {
+    return new PointsReader("massG", "counts", mass -> mass);
+  }
+
   /** Blocks in mm with gauge steps: {@code lengthMm,steps,direction}; the points are in mm. */
   public static PointsReader ofBlocks() {
     return new PointsReader("lengthMm", "steps", length -> length);
+  }
+
+  /** A file that this reader reads back. */
+  public String write(List<CalibrationPoint> points) {
+    StringBuilder csv = new StringBuilder(wantedHeader()).append('\n');
+    for (CalibrationPoint point : points) {
+      csv.append(point.applied()).append(',').append(point.reading()).append(',');
+      csv.append(point.direction() == Direction.UP ? "up" : "down").append('\n');
+    }
+    return csv.toString();
   }
 
   /** The points in the order of the file. */

@@ -53,15 +53,19 @@ public final class CloseRun {
             recorded.ending().inWords(),
             sheet.json(),
             recorded.line(),
-            outcome(sheet, recorded),
+            outcome(sheet, start, recorded),
             recorded.ending() == Ending.BROKEN_OFF ? "broken off" : null);
     return workshop.runs().close(journal, closing);
   }
 
-  private RunOutcome outcome(Sheet sheet, RecordedRun recorded) {
-    return recorded.allowsAnswer()
-        ? evaluate.of(sheet, warnings(recorded))
-        : RunOutcome.without(recorded.ending().inWords());
+  private RunOutcome outcome(Sheet sheet, RunStart start, RecordedRun recorded)
+      throws WorkshopException {
+    if (!recorded.allowsAnswer()) {
+      return RunOutcome.without(recorded.ending().inWords());
+    }
+    List<Warning> warnings = warnings(recorded);
+    TestWarning.ofCalibration(start.calibration(), start.startedAt()).ifPresent(warnings::add);
+    return evaluate.of(sheet, warnings);
   }
 
   private static List<Warning> warnings(RecordedRun recorded) {

@@ -1,5 +1,6 @@
 package sagwright.job;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import sagwright.grade.Order;
@@ -10,6 +11,7 @@ import sagwright.sheet.BadDocumentException;
 import sagwright.sheet.OrderReader;
 import sagwright.sheet.Sheet;
 import sagwright.sheet.SheetReader;
+import sagwright.uncertainty.Warning;
 import sagwright.wood.SpeciesTable;
 import sagwright.workshop.Blank;
 import sagwright.workshop.CaliperEntry;
@@ -60,9 +62,9 @@ public final class GradeBlank {
       Order order = OrderReader.read(workshopOrder.document());
       ForecastShaft.Answer answer =
           new ForecastShaft(species, sureness).of(tested, now.shaft(), order);
-      String json =
-          AnswerWriter.forecast(
-              blank.tag(), answer.graded(), tested.assumed(), answer.evaluation().warnings());
+      List<Warning> warnings = new ArrayList<>(answer.evaluation().warnings());
+      TestWarning.of(workshop, latest.get()).ifPresent(warnings::add);
+      String json = AnswerWriter.forecast(blank.tag(), answer.graded(), tested.assumed(), warnings);
       GradeBasis basis =
           new GradeBasis(
               workshopOrder.versionId(),

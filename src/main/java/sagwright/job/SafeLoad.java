@@ -5,6 +5,7 @@ import sagwright.beam.PeakStress;
 import sagwright.beam.SetUp;
 import sagwright.bench.Calibration;
 import sagwright.bench.LoadLimits;
+import sagwright.check.CheckRod;
 import sagwright.modulus.Shaft;
 import sagwright.sheet.Sheet;
 import sagwright.wood.SafeStress;
@@ -55,13 +56,15 @@ public final class SafeLoad {
 
   /** What the bench would show of a shaft with the published modulus of its species, N/mm. */
   public double expectedStiffnessNPerMm(Sheet sheet) {
-    double modulusMPa =
-        species
-            .find(sheet.shaft().species())
-            .map(Species::modulus12MPa)
-            .orElse(UNKNOWN_MODULUS_MPA);
-    return modulusMPa
+    return modulusMPa(sheet.shaft().species())
         / Flexibility.of(sheet.shaft().taper(), sheet.setUp().positions())
             .perMm(sheet.ratio().value());
+  }
+
+  private double modulusMPa(String name) {
+    if (SafeStress.STEEL.equalsIgnoreCase(name)) {
+      return CheckRod.ASSUMED_STEEL_MODULUS_MPA.value();
+    }
+    return species.find(name).map(Species::modulus12MPa).orElse(UNKNOWN_MODULUS_MPA);
   }
 }

@@ -67,6 +67,16 @@ public final class CalibrationEdit {
   }
 
   /**
+   * The stem's spring, on a calibration whose gauge is there.
+   *
+   * @param springNPerMm 0 or above
+   */
+  public CalibrationEdit withSpring(double springNPerMm) {
+    part("gauge").put("springNPerMm", springNPerMm);
+    return this;
+  }
+
+  /**
    * @param complianceMmPerN 0 or above
    */
   public CalibrationEdit withFrame(Estimate complianceMmPerN) {

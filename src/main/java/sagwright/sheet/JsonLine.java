@@ -1,11 +1,13 @@
 package sagwright.sheet;
 
 import com.fasterxml.jackson.core.StreamWriteFeature;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.util.RawValue;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -49,6 +51,22 @@ public final class JsonLine {
   /** The object under a key, to be read or to be added to in its place. */
   JsonLine object(String key) {
     return new JsonLine((ObjectNode) node.get(key));
+  }
+
+  /** The same where it may be missing, or something else may stand there: null then. */
+  public JsonLine objectOrNull(String key) {
+    return node.path(key).isObject() ? object(key) : null;
+  }
+
+  /** The objects of the list under a key; none where there is no such list. */
+  public List<JsonLine> objects(String key) {
+    List<JsonLine> objects = new ArrayList<>();
+    for (JsonNode each : node.path(key)) {
+      if (each instanceof ObjectNode object) {
+        objects.add(new JsonLine(object));
+      }
+    }
+    return objects;
   }
 
   JsonLine keep(String... keys) {

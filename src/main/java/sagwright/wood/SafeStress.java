@@ -16,12 +16,19 @@ public record SafeStress(double stressMPa, Basis basis, String species) implemen
   /** For a wood whose strength is not known, whatever the share. */
   public static final double FOR_UNKNOWN_STRENGTH_MPA = 15;
 
+  /** What a check rod has for its species, though it is no wood. */
+  public static final String STEEL = "steel";
+
+  /** Soft steel yields from about 200 MPa on (from memory): half of that. */
+  private static final double FOR_STEEL_MPA = 100;
+
   /** What a safe stress rests on. */
   public enum Basis {
     PUBLISHED_STRENGTH,
     SPECIES_WITHOUT_STRENGTH,
     SPECIES_UNKNOWN,
-    SPECIES_NOT_STATED
+    SPECIES_NOT_STATED,
+    GROUND_STEEL
   }
 
   /**
@@ -34,6 +41,9 @@ public record SafeStress(double stressMPa, Basis basis, String species) implemen
     }
     if (species == null) {
       return new SafeStress(FOR_UNKNOWN_STRENGTH_MPA, Basis.SPECIES_NOT_STATED, null);
+    }
+    if (STEEL.equalsIgnoreCase(species)) {
+      return new SafeStress(FOR_STEEL_MPA, Basis.GROUND_STEEL, species);
     }
     Species known = table.find(species).orElse(null);
     if (known == null) {
@@ -48,7 +58,7 @@ public record SafeStress(double stressMPa, Basis basis, String species) implemen
 
   /** Whether the maker must be told that the wood's own strength stands behind nothing here. */
   public boolean isGuess() {
-    return basis != Basis.PUBLISHED_STRENGTH;
+    return basis != Basis.PUBLISHED_STRENGTH && basis != Basis.GROUND_STEEL;
   }
 
   @Override
@@ -60,6 +70,7 @@ public record SafeStress(double stressMPa, Basis basis, String species) implemen
       case SPECIES_UNKNOWN ->
           "the species table does not know " + species + ": 15 MPa is taken as safe";
       case SPECIES_NOT_STATED -> "no species is stated: 15 MPa is taken as safe";
+      case GROUND_STEEL -> "a steel rod: 100 MPa is taken as safe";
     };
   }
 }

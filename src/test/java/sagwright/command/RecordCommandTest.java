@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
@@ -43,6 +44,10 @@ class RecordCommandTest {
   }
 
   private CommandRun record(String port, String... more) {
+    return recordBy(CALIBRATION, port, more);
+  }
+
+  private CommandRun recordBy(String calibration, String port, String... more) {
     String[] fixed = {
       "record",
       "--port",
@@ -52,7 +57,7 @@ class RecordCommandTest {
       "--blank",
       "25-014",
       "--calibration",
-      CALIBRATION,
+      calibration,
       "--setup",
       SET_UP,
       "--json"
@@ -135,6 +140,25 @@ class RecordCommandTest {
       CommandRun recorded = record(modem.nearPath(), "--timeout", "1");
       assertEquals(3, recorded.exitCode());
       assertEquals(1, recorded.errLines().length);
+    }
+  }
+
+  @Test
+  void aRunUnderACalibrationThatHeldNoMoreIsMarkedAndSoIsItsGrade() throws Exception {
+    Path old = folder.resolve("old.json");
+    Files.writeString(
+        old,
+        Files.readString(Path.of(CALIBRATION))
+            .replaceFirst("\"made\": *\"[^\"]*\"", "\"made\": \"2020-03-02T09:00:00Z\""));
+    try (NullModem modem = NullModem.open()) {
+      CompletableFuture<CommandRun> head = emulate(modem.farPath());
+      CommandRun recorded = recordBy(old.toString(), modem.nearPath(), "--order", "R-0007");
+      assertEquals(0, recorded.exitCode(), recorded.err());
+      head.get(60, TimeUnit.SECONDS);
+      JsonNode answer = JSON.readTree(recorded.out());
+      for (String where : new String[] {"/warnings", "/grade/warnings"}) {
+        assertTrue(answer.at(where).toString().contains("no valid calibration"), where);
+      }
     }
   }
 }
