@@ -32,23 +32,4 @@ final class Noise {
     double middle = Medians.quantile(absolute, 0, n, n / 2);
     return Math.max(MAD_TO_SIGMA * middle, upper / 1.4395);
   }
-
-  /** The least step other than none between neighbours: a quantised series' own step. */
-  static double leastStep(double[] values, int n) {
-    double low = Double.POSITIVE_INFINITY;
-    double high = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i < n; i++) {
-      low = Math.min(low, values[i]);
-      high = Math.max(high, values[i]);
-    }
-    double rounding = 1e-9 * (high - low);
-    double least = Double.POSITIVE_INFINITY;
-    for (int i = 1; i < n; i++) {
-      double step = Math.abs(values[i] - values[i - 1]);
-      if (step > rounding && step < least) {
-        least = step;
-      }
-    }
-    return least == Double.POSITIVE_INFINITY ? 0 : least;
-  }
 }

@@ -281,11 +281,15 @@ class StiffnessFinderTest {
   }
 
   @Test
-  void coarseStepsAreNotTakenForASlowGauge() throws PoorRunException {
+  void coarseStepsWithSpikesAreNotTakenForASlowGauge() throws PoorRunException {
     DrawnRun run = DrawnRun.ordinary();
     for (int i = 0; i < run.size(); i++) {
       run.deflectionMm[i] = Math.round(run.deflectionMm[i] * 100) / 100.0;
       run.loadN[i] = Math.round(run.loadN[i] * 20) / 20.0;
+    }
+    for (int i = 7; i < run.size(); i += 43) {
+      run.deflectionMm[i] += run.random.nextGaussian();
+      run.loadN[i] += run.random.nextGaussian();
     }
     StiffnessFit fit = run.fit();
     assertRight(fit);
