@@ -1,6 +1,7 @@
 package sagwright.run;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -11,7 +12,17 @@ import java.util.List;
  */
 final class FreshReadings {
   private static final int LEAST_JUMPS = 5;
+
+  /** Share of repeats that a slow reader has at the least. */
+  private static final double LEAST_REPEATED = 0.25;
+
+  private static final int AGAIN_AND_AGAIN = 3;
+
+  /** Two steps closer than this share of the greatest are one. */
+  private static final double ROUNDING = 1e-9;
+
   private static final double FEW_STEPS = 2.5;
+  private static final int LONGER_THAN_USUAL = 3;
 
   private final double[] loadN;
   private final double[] deflectionMm;
@@ -73,12 +84,48 @@ final class FreshReadings {
     return new FreshReadings(load, deflection, from, more);
   }
 
-  /**
-   * The samples that repeat an old value, or null where the series is not that of a slow reader.
-   */
+  /** The samples that repeat an old value, or null where the series is not a slow reader's. */
   private static boolean[] staleIn(double[] values) {
     int n = values.length;
-    double big = FEW_STEPS * Noise.leastStep(values, n);
+    int repeated = 0;
+    for (int i = 1; i < n; i++) {
+      repeated += values[i] == values[i - 1] ? 1 : 0;
+    }
+    if (repeated < LEAST_REPEATED * n) {
+      return null;
+    }
+    int rowLength = rowsOfOldValues(values, FEW_STEPS * commonStep(values, n - 1 - repeated));
+    return rowLength == 0 ? null : repeatsIn(values, LONGER_THAN_USUAL * rowLength);
+  }
+
+  /** The step of a coarse reader: the smallest that comes again and again; 0 for a fine one. */
+  private static double commonStep(double[] values, int steps) {
+    double[] sizes = new double[steps];
+    int count = 0;
+    for (int i = 1; i < values.length; i++) {
+      if (values[i] != values[i - 1]) {
+        sizes[count++] = Math.abs(values[i] - values[i - 1]);
+      }
+    }
+    Arrays.sort(sizes);
+    double rounding = steps == 0 ? 0 : ROUNDING * sizes[steps - 1];
+    int start = 0;
+    for (int i = 1; i <= steps; i++) {
+      if (i == steps || sizes[i] - sizes[start] > rounding) {
+        if (i - start >= AGAIN_AND_AGAIN) {
+          return sizes[start];
+        }
+        start = i;
+      }
+    }
+    return 0;
+  }
+
+  /**
+   * How many old values usually stand before a new one, where the series moves by jumps out of such
+   * rows; 0 where it does not.
+   */
+  private static int rowsOfOldValues(double[] values, double coarse) {
     int jumps = 0;
     int afterRepeat = 0;
     int repeatsBefore = 0;
@@ -86,7 +133,7 @@ final class FreshReadings {
     double travel = 0;
     double low = values[0];
     double high = values[0];
-    for (int i = 1; i < n; i++) {
+    for (int i = 1; i < values.length; i++) {
       double step = Math.abs(values[i] - values[i - 1]);
       low = Math.min(low, values[i]);
       high = Math.max(high, values[i]);
@@ -94,7 +141,7 @@ final class FreshReadings {
         repeats++;
         continue;
       }
-      if (step > big) {
+      if (step > coarse) {
         jumps++;
         travel += step;
         afterRepeat += repeats > 0 ? 1 : 0;
@@ -102,12 +149,15 @@ final class FreshReadings {
       }
       repeats = 0;
     }
-    boolean movesByJumps = travel > (high - low) / 2;
-    if (jumps < LEAST_JUMPS || 2 * afterRepeat < jumps || !movesByJumps) {
-      return null;
-    }
-    // longer rows of one value are a rest or a hold, where nothing moves and nothing is stale
-    int longest = 3 * Math.max(1, Math.round((float) repeatsBefore / jumps));
+    boolean movesByJumps = jumps >= LEAST_JUMPS && travel > (high - low) / 2;
+    return movesByJumps && 2 * afterRepeat >= jumps
+        ? Math.max(1, Math.round((float) repeatsBefore / jumps))
+        : 0;
+  }
+
+  /** All repeats but those of longer rows: a rest or a hold, where nothing moves or is stale. */
+  private static boolean[] repeatsIn(double[] values, int longest) {
+    int n = values.length;
     boolean[] stale = new boolean[n];
     int start = 0;
     for (int i = 1; i <= n; i++) {
