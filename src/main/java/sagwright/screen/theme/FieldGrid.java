@@ -1,0 +1,183 @@
+package sagwright.screen.theme;
+
+import java.awt.Dimension;
+import java.awt.Rectangle;
+import java.util.ArrayList;
+import java.util.List;
+import javax.accessibility.AccessibleContext;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+import javax.swing.Scrollable;
+import javax.swing.SwingConstants;
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
+import net.miginfocom.swing.MigLayout;
+
+/**
+ * Lines of figures to be typed one after the other. Enter goes to the next field, a new line appears
+ * when the last is begun, Enter on an empty line ends the list.
+ */
+public final class FieldGrid extends JPanel implements Scrollable {
+  private static final long serialVersionUID = 1L;
+  private static final int FIELD_HEIGHT = 44;
+
+  private final List<String> columns;
+  private final List<List<JTextField>> lines = new ArrayList<>();
+  private final transient Runnable ended;
+  private final transient Runnable changed;
+  private boolean filling;
+
+  /**
+   * @param columns the heads, with their units
+   * @param ended Enter was pressed on an empty line
+   * @param changed a text has changed
+   */
+  public FieldGrid(String name, List<String> columns, Runnable ended, Runnable changed) {
+    super(
+        new MigLayout(
+            "insets 0, gap 10 2, wrap " + (columns.size() + 1),
+            "[24!]" + "[grow,fill,sizegroup f]".repeat(columns.size())));
+    this.columns = List.copyOf(columns);
+    this.ended = ended;
+    this.changed = changed;
+    setName(name);
+    add(Text.note(""));
+    columns.forEach(head -> add(Text.note(head)));
+    addLine();
+  }
+
+  private void addLine() {
+    int number = lines.size() + 1;
+    List<JTextField> line = new ArrayList<>();
+    lines.add(line);
+    add(Text.note(String.valueOf(number)), "alignx right");
+    for (int column = 0; column < columns.size(); column++) {
+      JTextField field = new JTextField(5);
+      field.setName(getName() + "." + number + "." + (column + 1));
+      field.setHorizontalAlignment(SwingConstants.TRAILING);
+      field.putClientProperty(
+          AccessibleContext.ACCESSIBLE_NAME_PROPERTY, columns.get(column) + ", line " + number);
+      int at = column;
+      field.addActionListener(e -> enter(line, at));
+      field.getDocument().addDocumentListener(new Watch(line));
+      line.add(field);
+      add(field, "height " + FIELD_HEIGHT + "!");
+    }
+    revalidate();
+  }
+
+  private void enter(List<JTextField> line, int column) {
+    if (column == 0 && isEmpty(line)) {
+      ended.run();
+    } else if (column + 1 < line.size()) {
+      focus(line.get(column + 1));
+    } else {
+      int next = lines.indexOf(line) + 1;
+      if (next < lines.size()) {
+        focus(lines.get(next).get(0));
+      }
+    }
+  }
+
+  private void focus(JTextField field) {
+    field.requestFocusInWindow();
+    scrollRectToVisible(field.getBounds());
+  }
+
+  private static boolean isEmpty(List<JTextField> line) {
+    return line.stream().allMatch(field -> field.getText().isBlank());
+  }
+
+  /** A line that is not empty, and its number counted from 1. */
+  public record Line(int number, List<String> texts) {}
+
+  /** What is typed: each line that is not empty. */
+  public List<Line> typed() {
+    List<Line> typed = new ArrayList<>();
+    for (int i = 0; i < lines.size(); i++) {
+      if (!isEmpty(lines.get(i))) {
+        typed.add(new Line(i + 1, lines.get(i).stream().map(f -> f.getText().trim()).toList()));
+      }
+    }
+    return typed;
+  }
+
+  /** Replaces all that is typed. */
+  public void fill(List<List<String>> texts) {
+    filling = true;
+    for (int i = 0; i < Math.max(lines.size(), texts.size() + 1); i++) {
+      if (i == lines.size()) {
+        addLine();
+      }
+      for (int column = 0; column < columns.size(); column++) {
+        lines.get(i).get(column).setText(i < texts.size() ? texts.get(i).get(column) : "");
+      }
+    }
+    filling = false;
+    changed.run();
+  }
+
+  public void focusFirst() {
+    lines.get(0).get(0).requestFocusInWindow();
+  }
+
+  private final class Watch implements DocumentListener {
+    private final List<JTextField> line;
+
+    Watch(List<JTextField> line) {
+      this.line = line;
+    }
+
+    @Override
+    public void insertUpdate(DocumentEvent e) {
+      boolean last = lines.get(lines.size() - 1).equals(line);
+      if (last && !filling && line.size() == columns.size()) {
+        double zoom = line.get(0).getFont().getSize2D() / Theme.TEXT_SIZE;
+        addLine();
+        Zoom.apply(FieldGrid.this, zoom);
+      }
+      told();
+    }
+
+    @Override
+    public void removeUpdate(DocumentEvent e) {
+      told();
+    }
+
+    @Override
+    public void changedUpdate(DocumentEvent e) {
+      told();
+    }
+
+    private void told() {
+      if (!filling) {
+        changed.run();
+      }
+    }
+  }
+
+  @Override
+  public Dimension getPreferredScrollableViewportSize() {
+    return getPreferredSize();
+  }
+
+  @Override
+  public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
+    return FIELD_HEIGHT;
+  }
+
+  @Override
+  public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
+    return visible.height - FIELD_HEIGHT;
+  }
+
+  @Override
+  public boolean getScrollableTracksViewportWidth() {
+    return true;
+  }
+
+  @Override
+  public boolean getScrollableTracksViewportHeight() {
+    return false;
+  }
+}

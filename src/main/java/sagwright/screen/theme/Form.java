@@ -1,0 +1,92 @@
+package sagwright.screen.theme;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import javax.accessibility.AccessibleContext;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
+import net.miginfocom.swing.MigLayout;
+
+/**
+ * Named fields one under the other; Enter goes to the next. A field's unit stands behind it; other
+ * units may be typed.
+ */
+public final class Form extends JPanel {
+  private static final long serialVersionUID = 1L;
+  private static final String FIELD = "height 44!, growx";
+
+  private final Map<String, JComponent> fields = new LinkedHashMap<>();
+  private final transient Runnable changed;
+
+  /**
+   * @param changed a text has changed
+   */
+  public Form(String name, Runnable changed) {
+    super(new MigLayout("insets 0 2 0 2, gap 10 4", "[][grow,fill]6[40!]", ""));
+    this.changed = changed;
+    setName(name);
+  }
+
+  /** A field for text or for a quantity in a unit. */
+  public JTextField field(String label, String unit) {
+    JTextField field = new JTextField(8);
+    place(label, field, unit);
+    field.addActionListener(e -> next(field));
+    field
+        .getDocument()
+        .addDocumentListener(
+            new DocumentListener() {
+              @Override
+              public void insertUpdate(DocumentEvent e) {
+                changed.run();
+              }
+
+              @Override
+              public void removeUpdate(DocumentEvent e) {
+                changed.run();
+              }
+
+              @Override
+              public void changedUpdate(DocumentEvent e) {
+                changed.run();
+              }
+            });
+    return field;
+  }
+
+  /** A choice; what is not in the list may be typed where {@code open}. */
+  public JComboBox<String> choice(String label, List<String> words, boolean open) {
+    JComboBox<String> choice = new JComboBox<>(words.toArray(String[]::new));
+    choice.setEditable(open);
+    place(label, choice, "");
+    choice.addActionListener(e -> changed.run());
+    return choice;
+  }
+
+  private void place(String label, JComponent field, String unit) {
+    JLabel words = Text.plain(label);
+    words.setLabelFor(field);
+    field.setName(getName() + "." + label);
+    field.putClientProperty(AccessibleContext.ACCESSIBLE_NAME_PROPERTY, label);
+    fields.put(label, field);
+    add(words, "newline");
+    add(field, FIELD);
+    add(Text.second(unit));
+  }
+
+  /** A line of explanation between two fields. */
+  public void note(String words) {
+    add(Text.note(words), "newline, skip 1, span 2, wmin 0");
+  }
+
+  /** The focus goes to the field after this one. */
+  private static void next(JComponent field) {
+    field.transferFocus();
+  }
+}

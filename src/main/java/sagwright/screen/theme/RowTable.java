@@ -1,0 +1,279 @@
+package sagwright.screen.theme;
+
+import java.awt.Component;
+import java.awt.event.ActionEvent;
+import java.awt.event.KeyEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import javax.swing.AbstractAction;
+import javax.swing.BorderFactory;
+import javax.swing.JLabel;
+import javax.swing.JTable;
+import javax.swing.KeyStroke;
+import javax.swing.ListSelectionModel;
+import javax.swing.RowFilter;
+import javax.swing.SwingConstants;
+import javax.swing.table.AbstractTableModel;
+import javax.swing.table.DefaultTableCellRenderer;
+import javax.swing.table.TableRowSorter;
+import sagwright.quantity.Figures;
+
+/**
+ * A table of immutable rows: sorted by a click on any head, filtered as is typed, opened by Enter or
+ * a double click. Figures stand right, on their decimal point.
+ *
+ * @param <R> a row
+ */
+public final class RowTable<R> extends JTable implements Zoom.Zoomed {
+  private static final long serialVersionUID = 1L;
+
+  /**
+   * A column.
+   *
+   * @param title its head; a second line, behind a comma, is the unit
+   * @param width at zoom 1
+   * @param decimals of a figure; below 0 for a column of words
+   * @param value a String or, for figures, a Double, null where there is none
+   */
+  public record Column<R>(
+      String title, int width, int decimals, Function<R, Comparable<?>> value) {
+    /** A column of words. */
+    public static <R> Column<R> words(String title, int width, Function<R, String> value) {
+      return new Column<>(title, width, -1, value::apply);
+    }
+
+    /** A column of figures with fixed decimals. */
+    public static <R> Column<R> figures(
+        String title, int width, int decimals, Function<R, Double> value) {
+      return new Column<>(title, width, decimals, value::apply);
+    }
+
+    boolean isFigures() {
+      return decimals >= 0;
+    }
+  }
+
+  private final Rows<R> rows;
+  private final transient TableRowSorter<Rows<R>> sorter;
+
+  public RowTable(String name, List<Column<R>> columns) {
+    this(name, new Rows<>(columns));
+  }
+
+  private RowTable(String name, Rows<R> rows) {
+    super(rows);
+    this.rows = rows;
+    this.sorter = new TableRowSorter<>(rows);
+    setName(name);
+    for (int i = 0; i < rows.columns.size(); i++) {
+      if (!rows.columns.get(i).isFigures()) {
+        sorter.setComparator(i, Comparator.<String>naturalOrder());
+      }
+    }
+    setRowSorter(sorter);
+    setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+    setFillsViewportHeight(true);
+    setIntercellSpacing(new java.awt.Dimension(0, 1));
+    getTableHeader().setReorderingAllowed(false);
+    getTableHeader().setDefaultRenderer(new Head(getTableHeader().getDefaultRenderer()));
+    getTableHeader().setFont(Theme.style().lettering().regular(14));
+    setDefaultRenderer(String.class, new Cell(SwingConstants.LEADING));
+    setDefaultRenderer(Double.class, new Cell(SwingConstants.TRAILING));
+    // function keys open pages, Tab leaves the table
+    for (int key = KeyEvent.VK_F1; key <= KeyEvent.VK_F12; key++) {
+      getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
+          .put(KeyStroke.getKeyStroke(key, 0), "none");
+    }
+    setFocusTraversalKeys(
+        java.awt.KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS,
+        java.util.Set.of(java.awt.AWTKeyStroke.getAWTKeyStroke(KeyEvent.VK_TAB, 0)));
+    setFocusTraversalKeys(
+        java.awt.KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS,
+        java.util.Set.of(
+            java.awt.AWTKeyStroke.getAWTKeyStroke(
+                KeyEvent.VK_TAB, java.awt.event.InputEvent.SHIFT_DOWN_MASK)));
+  }
+
+  /** What Enter and a double click do with a row. */
+  public void whenOpened(Consumer<R> open) {
+    getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
+        .put(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), "open");
+    getActionMap()
+        .put(
+            "open",
+            new AbstractAction() {
+              private static final long serialVersionUID = 1L;
+
+              @Override
+              public void actionPerformed(ActionEvent e) {
+                openSelected(open);
+              }
+            });
+    addMouseListener(
+        new MouseAdapter() {
+          @Override
+          public void mouseClicked(MouseEvent e) {
+            if (e.getClickCount() == 2) {
+              openSelected(open);
+            }
+          }
+        });
+  }
+
+  private void openSelected(Consumer<R> open) {
+    R row = selected();
+    if (row != null) {
+      open.accept(row);
+    }
+  }
+
+  /** Shows other rows; the selection stays on the row that is the same by a key. */
+  public void show(List<R> next, Function<R, ?> key) {
+    R before = selected();
+    rows.show(next);
+    int select = 0;
+    for (int i = 0; before != null && i < next.size(); i++) {
+      if (key.apply(next.get(i)).equals(key.apply(before))) {
+        select = Math.max(0, convertRowIndexToView(i));
+      }
+    }
+    select(select);
+  }
+
+  public void filter(Predicate<R> shows) {
+    sorter.setRowFilter(
+        new RowFilter<Rows<R>, Integer>() {
+          @Override
+          public boolean include(Entry<? extends Rows<R>, ? extends Integer> entry) {
+            return shows.test(rows.rows.get(entry.getIdentifier()));
+          }
+        });
+    select(0);
+  }
+
+  /** The selected row, null for none. */
+  public R selected() {
+    int row = getSelectedRow();
+    return row < 0 ? null : rows.rows.get(convertRowIndexToModel(row));
+  }
+
+  /** Moves the selection by so many rows. */
+  public void move(int by) {
+    select(Math.max(0, Math.min(getRowCount() - 1, getSelectedRow() + by)));
+  }
+
+  private void select(int row) {
+    if (row < getRowCount()) {
+      setRowSelectionInterval(row, row);
+      scrollRectToVisible(getCellRect(row, 0, true));
+    }
+  }
+
+  @Override
+  public void zoomTo(double zoom) {
+    for (int i = 0; i < rows.columns.size(); i++) {
+      getColumnModel()
+          .getColumn(i)
+          .setPreferredWidth((int) Math.round(rows.columns.get(i).width() * zoom));
+    }
+  }
+
+  @Override
+  public boolean isCellEditable(int row, int column) {
+    return false;
+  }
+
+  private static final class Rows<R> extends AbstractTableModel {
+    private static final long serialVersionUID = 1L;
+
+    private final transient List<Column<R>> columns;
+    private transient List<R> rows = List.of();
+
+    Rows(List<Column<R>> columns) {
+      this.columns = List.copyOf(columns);
+    }
+
+    void show(List<R> next) {
+      rows = List.copyOf(next);
+      fireTableDataChanged();
+    }
+
+    @Override
+    public int getRowCount() {
+      return rows.size();
+    }
+
+    @Override
+    public int getColumnCount() {
+      return columns.size();
+    }
+
+    @Override
+    public String getColumnName(int column) {
+      return columns.get(column).title();
+    }
+
+    @Override
+    public Class<?> getColumnClass(int column) {
+      return columns.get(column).isFigures() ? Double.class : String.class;
+    }
+
+    @Override
+    public Object getValueAt(int row, int column) {
+      return columns.get(column).value().apply(rows.get(row));
+    }
+  }
+
+  /** The first column is what a row is called: bold. */
+  private final class Cell extends DefaultTableCellRenderer {
+    private static final long serialVersionUID = 1L;
+
+    Cell(int alignment) {
+      setHorizontalAlignment(alignment);
+    }
+
+    @Override
+    public Component getTableCellRendererComponent(
+        JTable table, Object value, boolean selected, boolean focused, int row, int column) {
+      Column<R> at = rows.columns.get(column);
+      Object shown = value;
+      if (at.isFigures()) {
+        shown = value == null ? "–" : Figures.rounded((Double) value, at.decimals());
+      }
+      super.getTableCellRendererComponent(table, shown, selected, false, row, column);
+      if (column == 0) {
+        setFont(Theme.style().lettering().semiBold(table.getFont().getSize2D() * 1.15));
+      }
+      setBorder(BorderFactory.createEmptyBorder(0, 8, 0, 12));
+      return this;
+    }
+  }
+
+  private final class Head implements javax.swing.table.TableCellRenderer {
+    private final javax.swing.table.TableCellRenderer plain;
+
+    Head(javax.swing.table.TableCellRenderer plain) {
+      this.plain = plain;
+    }
+
+    @Override
+    public Component getTableCellRendererComponent(
+        JTable table, Object value, boolean selected, boolean focused, int row, int column) {
+      Component head =
+          plain.getTableCellRendererComponent(table, value, selected, focused, row, column);
+      if (head instanceof JLabel label) {
+        boolean figures = rows.columns.get(column).isFigures();
+        label.setHorizontalAlignment(figures ? SwingConstants.TRAILING : SwingConstants.LEADING);
+        label.setBorder(BorderFactory.createEmptyBorder(0, 8, 0, 12));
+        label.getAccessibleContext().setAccessibleName(String.valueOf(value).toLowerCase(Locale.ROOT));
+      }
+      return head;
+    }
+  }
+}
