@@ -30,7 +30,7 @@ public final class LoadDeflectionPlot {
   /** More points than this are not told apart at any window width; the rest are skipped. */
   private static final int MOST_POINTS = 1200;
 
-  private static final double LEFT = 32;
+  private static final double LEFT = 46;
   private static final double RIGHT = 12;
   private static final double TOP = 26;
   private static final double BOTTOM = 30;
@@ -45,6 +45,13 @@ public final class LoadDeflectionPlot {
   }
 
   public void paint(Graphics2D g, Rectangle2D area, LoadDeflectionScene scene) {
+    paint(g, area, scene, "N");
+  }
+
+  /**
+   * @param loadUnit what the loads are in, where that is not N
+   */
+  public void paint(Graphics2D g, Rectangle2D area, LoadDeflectionScene scene, String loadUnit) {
     Style.smooth(g);
     Palette p = style.palette();
     Rectangle2D inside =
@@ -79,7 +86,7 @@ public final class LoadDeflectionPlot {
     chart.draw(g, area);
     Style.smooth(g);
 
-    TextLine.of("N", style.lettering().semiBold(14), p.load())
+    TextLine.of(loadUnit, style.lettering().semiBold(14), p.load())
         .toRight(g, inside.getMinX() - 9, inside.getMinY() - 12);
     TextLine.of("mm", style.lettering().semiBold(14), p.deflectionText())
         .toRight(g, inside.getMaxX() + RIGHT, area.getMaxY() - 8);

@@ -64,7 +64,7 @@ public record Palette(
           new Color(0xF1EADC),
           new Color(0xBDB2A0),
           new Color(0x4F463B),
-          new Color(0x2F2822),
+          new Color(0x372E26),
           new Color(0xC4A673),
           new Color(0x6A5124),
           new Color(0x54462F),

@@ -8,6 +8,8 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import sagwright.grade.Ask;
+import sagwright.grade.WordScale;
 import sagwright.quantity.Figures;
 
 /**
@@ -31,9 +33,9 @@ public final class StiffnessLine {
   /**
    * @param ask null for none
    * @param mark null for none
+   * @param words null where the scale does not hold: at another than its set-up
    */
-  public void paint(
-      Graphics2D g, Rectangle2D area, AskBand ask, StiffnessMark mark, List<ScaleWord> words) {
+  public void paint(Graphics2D g, Rectangle2D area, Ask ask, StiffnessMark mark, WordScale words) {
     Style.smooth(g);
     StiffnessScale scale =
         StiffnessScale.around(
@@ -47,15 +49,16 @@ public final class StiffnessLine {
       mark(g, scale, mark, y);
     }
     ticks(g, scale, y, y + 39);
-    words(g, scale, words, mark == null ? Double.NaN : mark.stiffnessNPerMm(), y + 61);
+    if (words != null) {
+      words(g, scale, words, mark == null ? Double.NaN : mark.stiffnessNPerMm(), y + 61);
+    }
   }
 
   /** The ask, from one height to another. */
-  public void plank(
-      Graphics2D g, StiffnessScale scale, AskBand ask, double topPx, double bottomPx) {
+  public void plank(Graphics2D g, StiffnessScale scale, Ask ask, double topPx, double bottomPx) {
     Palette p = style.palette();
-    double left = scale.pxWithin(ask.fromNPerMm());
-    double right = scale.pxWithin(ask.toNPerMm());
+    double left = scale.pxWithin(ask.lowestNPerMm());
+    double right = scale.pxWithin(ask.highestNPerMm());
     Rectangle2D plank = new Rectangle2D.Double(left, topPx, right - left, bottomPx - topPx);
     g.setColor(p.plank());
     g.fill(plank);
@@ -120,22 +123,22 @@ public final class StiffnessLine {
 
   /** The shop's words, each centred in what is seen of its range; the one that holds is bold. */
   public void words(
-      Graphics2D g,
-      StiffnessScale scale,
-      List<ScaleWord> words,
-      double heldNPerMm,
-      double baselinePx) {
+      Graphics2D g, StiffnessScale scale, WordScale words, double heldNPerMm, double baselinePx) {
     Palette p = style.palette();
-    for (ScaleWord word : words) {
-      boolean held = word.holds(heldNPerMm);
-      double from = scale.pxWithin(word.fromNPerMm());
-      double to = scale.pxWithin(word.toNPerMm());
+    String held = Double.isNaN(heldNPerMm) ? "" : words.wordFor(heldNPerMm);
+    for (int i = 0; i < words.words().size(); i++) {
+      String word = words.words().get(i);
+      boolean first = i == 0;
+      boolean last = i == words.words().size() - 1;
+      double from = first ? scale.leftPx() : scale.pxWithin(words.bordersNPerMm().get(i));
+      double to = last ? scale.rightPx() : scale.pxWithin(words.bordersNPerMm().get(i + 1));
+      boolean bold = word.equals(held);
       TextLine text =
           TextLine.of(
-              word.word(),
-              held ? style.lettering().bold(14) : style.lettering().regular(14),
-              held ? p.ink() : p.secondInk());
-      if (text.width(g) + 8 <= to - from) {
+              word,
+              bold ? style.lettering().bold(14) : style.lettering().regular(14),
+              bold ? p.ink() : p.secondInk());
+      if (text.width(g) + 4 <= to - from) {
         text.centred(g, (from + to) / 2, baselinePx);
       }
       if (from > scale.leftPx() && from < scale.rightPx()) {

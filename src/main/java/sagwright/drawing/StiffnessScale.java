@@ -1,6 +1,7 @@
 package sagwright.drawing;
 
 import java.util.List;
+import sagwright.grade.Ask;
 
 /**
  * The stretch of stiffness that a line shows, and where it lies on the picture.
@@ -14,12 +15,14 @@ public record StiffnessScale(double fromNPerMm, double toNPerMm, double leftPx, 
 
   /** A stretch that shows the ask (null for none) with room around it, and every mark whole. */
   public static StiffnessScale around(
-      AskBand ask, List<StiffnessMark> marks, double leftPx, double rightPx) {
+      Ask ask, List<StiffnessMark> marks, double leftPx, double rightPx) {
     double from = Double.POSITIVE_INFINITY;
     double to = Double.NEGATIVE_INFINITY;
     if (ask != null) {
-      from = ask.fromNPerMm() - BANDS_EACH_SIDE * ask.width();
-      to = ask.toNPerMm() + BANDS_EACH_SIDE * ask.width();
+      double width = ask.highestNPerMm() - ask.lowestNPerMm();
+      double room = Math.max(BANDS_EACH_SIDE * width, 0.02 * ask.stiffnessNPerMm());
+      from = ask.lowestNPerMm() - room;
+      to = ask.highestNPerMm() + room;
     }
     for (StiffnessMark mark : marks) {
       double room = 0.6 * mark.halfWidth95NPerMm() + 0.02 * mark.stiffnessNPerMm();

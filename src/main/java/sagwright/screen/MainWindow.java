@@ -26,6 +26,11 @@ public final class MainWindow extends JFrame {
     addWindowListener(
         new WindowAdapter() {
           @Override
+          public void windowOpened(WindowEvent e) {
+            shell.openPage().opened(); // now that there is a focus to be had
+          }
+
+          @Override
           public void windowClosed(WindowEvent e) {
             shell.closing();
             whenClosed.run();

@@ -3,9 +3,13 @@ package sagwright.screen;
 import java.awt.BasicStroke;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.event.ActionEvent;
 import java.awt.geom.Line2D;
+import javax.swing.AbstractAction;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
+import javax.swing.KeyStroke;
+import net.miginfocom.swing.MigLayout;
 import sagwright.drawing.Style;
 import sagwright.screen.theme.ButtButton;
 import sagwright.screen.theme.Theme;
@@ -52,6 +56,17 @@ public abstract class Page extends JPanel implements Zoom.Zoomed {
     add(control);
   }
 
+  /** A head with its parts on one baseline, where the bench has its tag. */
+  protected static JPanel head(String columns, JComponent... parts) {
+    JPanel head =
+        new JPanel(
+            new MigLayout("insets 0 0 4 0, aligny bottom, hidemode 3, fillx", columns, "[]"));
+    for (JComponent part : parts) {
+      head.add(part, "aligny baseline, wmin 0");
+    }
+    return head;
+  }
+
   /** Something to be answered in the foot's place, left of the control; null to take it away. */
   protected final void ask(JComponent with) {
     if (question != null) {
@@ -77,6 +92,28 @@ public abstract class Page extends JPanel implements Zoom.Zoomed {
 
   protected final ButtButton control() {
     return control;
+  }
+
+  /** A key that does something while the page is open, whatever has the focus. */
+  protected final void key(KeyStroke stroke, Runnable run) {
+    getInputMap(WHEN_IN_FOCUSED_WINDOW).put(stroke, stroke.toString());
+    getActionMap()
+        .put(
+            stroke.toString(),
+            new AbstractAction() {
+              private static final long serialVersionUID = 1L;
+
+              @Override
+              public void actionPerformed(ActionEvent e) {
+                run.run();
+              }
+            });
+  }
+
+  /** A letter that does something unless it is typed into a field. */
+  protected final void letter(char key, Runnable run) {
+    key(KeyStroke.getKeyStroke(Character.toLowerCase(key)), run);
+    key(KeyStroke.getKeyStroke(Character.toUpperCase(key)), run);
   }
 
   /** The page has come into view; the focus goes where work begins. */

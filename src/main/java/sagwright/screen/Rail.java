@@ -48,7 +48,7 @@ final class Rail extends JPanel implements Zoom.Zoomed {
   void open(RailEntry entry) {
     open = entry;
     for (RailEntry each : entries) {
-      each.setSelected(each.equals(entry));
+      each.open(each.equals(entry));
     }
     repaint();
   }
@@ -69,11 +69,12 @@ final class Rail extends JPanel implements Zoom.Zoomed {
     int fromTop = 0;
     for (RailEntry entry : entries) {
       double centre = entry.isAtFoot() ? getHeight() / zoom - FROM_FOOT : FIRST + PITCH * fromTop++;
+      Dimension size = entry.getPreferredSize();
       entry.setBounds(
           (int) Math.round(8 * zoom),
-          (int) Math.round((centre - 26) * zoom),
-          (int) Math.round(98 * zoom),
-          (int) Math.round(52 * zoom));
+          (int) Math.round(centre * zoom - size.height / 2.0),
+          size.width,
+          size.height);
     }
   }
 

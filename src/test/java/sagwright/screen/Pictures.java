@@ -4,6 +4,7 @@ import java.awt.Component;
 import java.awt.Container;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.awt.event.ActionEvent;
 import java.awt.image.BufferedImage;
 import java.io.File;
 import java.io.IOException;
@@ -14,10 +15,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.Supplier;
 import javax.imageio.ImageIO;
+import javax.swing.JComponent;
+import javax.swing.KeyStroke;
+import javax.swing.RepaintManager;
 import javax.swing.SwingUtilities;
-import sagwright.screen.bench.BenchActions;
 import sagwright.screen.bench.BenchExample;
-import sagwright.screen.bench.BenchScreen;
 import sagwright.screen.bench.BenchView;
 import sagwright.screen.bench.Phase;
 import sagwright.screen.theme.Theme;
@@ -27,7 +29,7 @@ import sagwright.screen.theme.Theme;
  * [NAME…]}. The pictures of docs/pictures are made by this.
  */
 public final class Pictures {
-  private static final int[][] SIZES = {{1280, 800}, {1920, 1080}};
+  static final int[][] SIZES = {{1280, 800}, {1920, 1080}};
 
   private Pictures() {}
 
@@ -53,7 +55,7 @@ public final class Pictures {
     System.exit(0); // the screens' timers keep the event thread alive
   }
 
-  private static Map<String, Supplier<Shell>> shells() {
+  static Map<String, Supplier<Shell>> shells() {
     Map<String, Supplier<Shell>> shells = new LinkedHashMap<>();
     shells.put("bench", () -> bench(BenchExample.loading(12.45)));
     shells.put("bench-empty", () -> bench(BenchExample.empty()));
@@ -62,13 +64,45 @@ public final class Pictures {
         "bench-letoff",
         () -> bench(BenchExample.in(BenchExample.loading(20.1), Phase.LET_OFF, "")));
     shells.put("bench-question", () -> bench(BenchExample.questioned()));
+    shells.put("bench-handread", () -> pressing(bench(BenchExample.ready()), "typed h"));
+    shells.put("bench-behind", () -> pressing(bench(BenchExample.questioned()), "typed w"));
+    shells.put("rack", () -> opened(BenchExample.loading(12.45), "Rack"));
+    shells.put(
+        "rack-record", () -> ShopExample.recordOpened(opened(BenchExample.loading(12.45), "Rack")));
+    shells.put(
+        "rack-new",
+        () ->
+            ShopExample.blankTyped(
+                pressing(opened(BenchExample.empty(), "Rack"), "ctrl pressed N")));
+    shells.put("rack-empty", () -> ShopExample.shellWithoutBlanks("Rack"));
+    shells.put("orders", () -> opened(BenchExample.loading(12.45), "Orders"));
+    shells.put(
+        "orders-new",
+        () ->
+            ShopExample.orderTyped(
+                pressing(opened(BenchExample.empty(), "Orders"), "ctrl pressed N")));
+    shells.put("orders-empty", () -> ShopExample.shellWithoutBlanks("Orders"));
+    shells.put("settings", () -> opened(BenchExample.loading(12.45), "Settings"));
+    shells.put("start", ShopExample::startShell);
     return shells;
   }
 
   private static Shell bench(BenchView view) {
-    Shell shell = new Shell();
-    shell.add(new BenchScreen(new Mailbox<>(view), NO_BENCH));
-    shell.open("Bench");
+    return opened(view, "Bench");
+  }
+
+  private static Shell opened(BenchView view, String word) {
+    Shell shell = ShopExample.shell(view, ShopExample.rack(), ShopExample.orders());
+    shell.open(word);
+    return shell;
+  }
+
+  /** Does what a key does on the open page. */
+  private static Shell pressing(Shell shell, String stroke) {
+    Page page = shell.openPage();
+    Object name =
+        page.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).get(KeyStroke.getKeyStroke(stroke));
+    page.getActionMap().get(name).actionPerformed(new ActionEvent(page, 0, stroke));
     return shell;
   }
 
@@ -78,21 +112,26 @@ public final class Pictures {
     SwingUtilities.invokeAndWait(
         () -> {
           theme.install();
-          Shell shell = make.get();
-          shell.setSize(size[0], size[1]);
-          shell.addNotify();
-          shell.zoomToSize();
-          layOut(shell);
+          Shell shell = laidOut(make, size);
           image[0] = new BufferedImage(size[0], size[1], BufferedImage.TYPE_INT_RGB);
           Graphics2D g = image[0].createGraphics();
           g.setRenderingHint(
               RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-          g.setRenderingHint(
-              RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
-          shell.printAll(g);
+          RepaintManager.currentManager(shell).setDoubleBufferingEnabled(false);
+          shell.paint(g);
           g.dispose();
         });
     ImageIO.write(image[0], "png", file);
+  }
+
+  /** On the event thread: a shell as it stands in a window of this size. */
+  static Shell laidOut(Supplier<Shell> make, int[] size) {
+    Shell shell = make.get();
+    shell.setSize(size[0], size[1]);
+    shell.addNotify();
+    shell.zoomToSize();
+    layOut(shell);
+    return shell;
   }
 
   private static void layOut(Component component) {
@@ -103,28 +142,4 @@ public final class Pictures {
       }
     }
   }
-
-  private static final BenchActions NO_BENCH =
-      new BenchActions() {
-        @Override
-        public void lay(String tag) {}
-
-        @Override
-        public void tryFor(String order) {}
-
-        @Override
-        public void test() {}
-
-        @Override
-        public void breakOff() {}
-
-        @Override
-        public void turnTo(double degrees) {}
-
-        @Override
-        public void keepHandRead(HandRead read, Reply reply) {}
-
-        @Override
-        public void answer(Choice choice) {}
-      };
 }

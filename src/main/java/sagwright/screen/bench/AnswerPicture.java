@@ -72,7 +72,7 @@ final class AnswerPicture extends Picture {
           .paint(
               g,
               new Rectangle2D.Double(1, 196, area.getWidth() - 2, StiffnessLine.HEIGHT),
-              view.order().band(),
+              view.order().ask(),
               mark,
               view.words());
     }
@@ -94,7 +94,7 @@ final class AnswerPicture extends Picture {
   private void verdict(Graphics2D g, Rectangle2D area, BenchView.Forecast forecast) {
     Lettering l = Theme.style().lettering();
     Palette p = Theme.style().palette();
-    TextLine.of(forecast.word(), l.bold(46), p.ink()).fromLeft(g, -2, 179);
+    TextLine.of(forecast.verdict().word(), l.bold(46), p.ink()).fromLeft(g, -2, 179);
     TextLine.of(chance(forecast), l.bold(20), p.ink()).toRight(g, area.getMaxX(), 159);
     TextLine.of(forecast.note(), l.regular(14), p.secondInk()).toRight(g, area.getMaxX(), 179);
   }
@@ -156,7 +156,7 @@ final class AnswerPicture extends Picture {
             + " Finished cue "
             + said(f.stiffnessNPerMm())
             + " N/mm: "
-            + f.word()
+            + f.verdict().word()
             + ", "
             + chance(f)
             + " "

@@ -8,6 +8,8 @@ import javax.swing.JPanel;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
+import sagwright.grade.Ask;
+import sagwright.quantity.Figures;
 import sagwright.screen.theme.Text;
 import sagwright.screen.theme.Theme;
 import sagwright.screen.theme.UnderlinedField;
@@ -18,15 +20,18 @@ final class BenchHead extends JPanel {
 
   private final UnderlinedField tag = new UnderlinedField("bench.tag", "type or scan a tag");
   private final UnderlinedField order = new UnderlinedField("bench.order", "order");
+  private final transient Runnable toWork;
+  private String awaited = "";
   private final JLabel details = Text.second("");
   private final JLabel asks = Text.second("");
 
   /**
    * @param test what Space does, also while a tag is typed: no tag has a space in it
-   * @param toWork takes the focus once something is laid
+   * @param toWork takes the focus once what was asked for is laid
    */
   BenchHead(BenchActions actions, Runnable test, Runnable toWork) {
-    super(new MigLayout("insets 10 0 0 0, aligny bottom", "[]14[grow,shrink]20[]10[]", "[54!]"));
+    super(new MigLayout("insets 0 0 4 0, aligny bottom, fillx", "[]14[grow,shrink]20[]10[]", "[]"));
+    this.toWork = toWork;
     setName("bench.head");
     order.setFont(Theme.style().lettering().semiBold(20));
     order.setHorizontalAlignment(JTextField.TRAILING);
@@ -37,8 +42,8 @@ final class BenchHead extends JPanel {
     add(asks, "aligny baseline");
     tag.addActionListener(
         e -> {
-          actions.lay(tag.getText().trim());
-          toWork.run();
+          awaited = tag.getText().trim();
+          actions.lay(awaited);
         });
     order.addActionListener(
         e -> {
@@ -55,6 +60,10 @@ final class BenchHead extends JPanel {
 
   void show(BenchView view) {
     boolean laid = view.shaft() != null;
+    if (laid && view.shaft().tag().equalsIgnoreCase(awaited)) {
+      awaited = "";
+      toWork.run();
+    }
     if (!tag.isFocusOwner()) {
       set(tag, laid ? view.shaft().tag() : "");
     }
@@ -63,7 +72,15 @@ final class BenchHead extends JPanel {
     if (!order.isFocusOwner()) {
       set(order, tried ? view.order().number() : "");
     }
-    asks.setText(tried ? view.order().asks() : "");
+    asks.setText(tried ? inWords(view.order().ask()) : "");
+  }
+
+  private static String inWords(Ask ask) {
+    return "asks "
+        + Figures.rounded(ask.stiffnessNPerMm(), 2)
+        + " N/mm ± "
+        + Figures.rounded(ask.tolerancePercent(), ask.tolerancePercent() % 1 == 0 ? 0 : 1)
+        + " %";
   }
 
   void focusTag() {

@@ -1,9 +1,7 @@
 package sagwright.screen.bench;
 
 import java.awt.CardLayout;
-import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
-import javax.swing.AbstractAction;
 import javax.swing.JPanel;
 import javax.swing.KeyStroke;
 import sagwright.screen.Mailbox;
@@ -23,6 +21,7 @@ public final class BenchScreen extends Page {
   private static final String LIVE = "live";
   private static final String HAND = "hand";
   private static final String BEHIND = "behind";
+  private static final String HOW_TO_TYPE = "Enter goes on.  Enter on an empty line keeps the run.";
   private static final double QUARTER_TURN = 90;
 
   private final transient BenchActions actions;
@@ -37,6 +36,7 @@ public final class BenchScreen extends Page {
   private transient BenchView view;
   private transient BenchView.Question asked;
   private String side = LIVE;
+  private String complaint = "";
   private boolean spaceIsDown;
   private long lastSpaceNs = System.nanoTime() - SPACE_REST_NS;
 
@@ -47,7 +47,7 @@ public final class BenchScreen extends Page {
     this.head = new BenchHead(actions, this::space, this::toWork);
     this.live = new BenchBody(this::turnOn, () -> turnTo(HAND), () -> turnTo(BEHIND));
     this.behind = new BehindPanel(() -> turnTo(LIVE));
-    this.hand = new HandReadForm(actions, () -> turnTo(LIVE));
+    this.hand = new HandReadForm(actions, () -> turnTo(LIVE), this::complain);
     sides.add(live, LIVE);
     sides.add(hand, HAND);
     sides.add(behind, BEHIND);
@@ -80,12 +80,26 @@ public final class BenchScreen extends Page {
     head.show(next);
     live.show(next);
     behind.show(next);
-    foot().say(next.safety(), footLine(next));
+    footSays();
     question(next.question());
     controls();
     if (next.phase() != before) {
       tones.play(next.phase());
     }
+  }
+
+  /** While a run is typed in, the foot says how, or what is wrong with it. */
+  private void footSays() {
+    if (side.equals(HAND)) {
+      foot().say(complaint.isEmpty() ? HOW_TO_TYPE : complaint, "Weights fall: keep feet clear.");
+    } else {
+      foot().say(view.safety(), footLine(view));
+    }
+  }
+
+  private void complain(String words) {
+    complaint = words;
+    footSays();
   }
 
   private static String footLine(BenchView view) {
@@ -136,26 +150,6 @@ public final class BenchScreen extends Page {
       case MOVE -> 'n';
       case LATER -> 'l';
     };
-  }
-
-  private void letter(char key, Runnable run) {
-    key(KeyStroke.getKeyStroke(key), run);
-    key(KeyStroke.getKeyStroke(Character.toUpperCase(key)), run);
-  }
-
-  private void key(KeyStroke stroke, Runnable run) {
-    getInputMap(WHEN_IN_FOCUSED_WINDOW).put(stroke, stroke.toString());
-    getActionMap()
-        .put(
-            stroke.toString(),
-            new AbstractAction() {
-              private static final long serialVersionUID = 1L;
-
-              @Override
-              public void actionPerformed(ActionEvent e) {
-                run.run();
-              }
-            });
   }
 
   private void space() {
@@ -210,8 +204,10 @@ public final class BenchScreen extends Page {
       return;
     }
     side = to;
+    complaint = "";
     cards.show(sides, to);
     controls();
+    footSays();
     if (to.equals(HAND)) {
       hand.begin();
     } else {

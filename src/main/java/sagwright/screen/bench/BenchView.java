@@ -3,12 +3,13 @@ package sagwright.screen.bench;
 import java.util.List;
 import sagwright.beam.SetUp;
 import sagwright.beam.Taper;
-import sagwright.drawing.AskBand;
 import sagwright.drawing.FittedLine;
 import sagwright.drawing.PlottedRun;
-import sagwright.drawing.ScaleWord;
 import sagwright.drawing.SeriesBars;
 import sagwright.drawing.TurnedRun;
+import sagwright.grade.Ask;
+import sagwright.grade.Verdict;
+import sagwright.grade.WordScale;
 import sagwright.uncertainty.Estimate;
 
 /**
@@ -23,7 +24,7 @@ import sagwright.uncertainty.Estimate;
  * @param curves the runs on the plot
  * @param answer null before there is one
  * @param forecast null without an order or before there is an answer
- * @param words the shop's scale at the ask's set-up
+ * @param words the shop's scale, null where the ask stands at another set-up
  * @param turns the runs so far, each at its turn, and how the shaft lies now
  * @param safety what keeps people safe, one line
  * @param line how the serial line and the check rod stand, one line
@@ -39,14 +40,13 @@ public record BenchView(
     Curves curves,
     Answer answer,
     Forecast forecast,
-    List<ScaleWord> words,
+    WordScale words,
     Turns turns,
     String safety,
     String line,
     Question question,
     List<String> warnings) {
   public BenchView {
-    words = List.copyOf(words);
     warnings = List.copyOf(warnings);
   }
 
@@ -73,9 +73,9 @@ public record BenchView(
   /**
    * The order that the shaft is tried for.
    *
-   * @param asks one line, as "asks 2.10 N/mm ± 5 %"
+   * @param ask held against the finished shaft
    */
-  public record Tried(String number, String asks, AskBand band) {}
+  public record Tried(String number, Ask ask) {}
 
   /**
    * What the head shows, from the zero of the run; NaN where there is nothing.
@@ -126,13 +126,12 @@ public record BenchView(
   /**
    * What the finished shaft will be against the ask.
    *
-   * @param word meets, softer, stiffer or undecided
    * @param chance of lying within the ask's tolerance, 0 to 1
    * @param sureness the chance that the shop asks for, 0 to 1
    * @param note one line under the chance, as "inside the ask"
    */
   public record Forecast(
-      Estimate stiffnessNPerMm, String word, double chance, double sureness, String note) {}
+      Estimate stiffnessNPerMm, Verdict verdict, double chance, double sureness, String note) {}
 
   /**
    * The runs at their turns.

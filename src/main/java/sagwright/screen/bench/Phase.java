@@ -1,21 +1,27 @@
 package sagwright.screen.bench;
 
+import sagwright.bench.Instruction;
+
 /** Where a test stands, and the few syllables that lead through it. */
 public enum Phase {
   NO_BLANK("lay a blank", "type its tag above, then Enter"),
   NO_HEAD("no bench head", "plug it in, or choose its port: F9"),
   READY("ready", "Space begins the test"),
-  HOLD_STILL("hold still", "taking the zero"),
-  LOAD_SLOWLY("load slowly", ""),
-  LET_OFF("enough, let off", "as slowly as you loaded"),
+  HOLD_STILL(Instruction.HOLD_STILL, "taking the zero"),
+  LOAD_SLOWLY(Instruction.LOAD_SLOWLY, ""),
+  LET_OFF(Instruction.LET_OFF, "as slowly as you loaded"),
   TOO_MUCH("stop, let off", "near what this shaft may take"),
-  DONE("done", ""),
+  DONE(Instruction.DONE, ""),
   BROKEN_OFF("broken off", "what was read is kept, set aside"),
   LINE_LOST("line lost", "what was read is kept"),
   NO_ANSWER("no answer", "");
 
   private final String instruction;
   private final String detail;
+
+  Phase(Instruction instruction, String detail) {
+    this(instruction.inWords(), detail);
+  }
 
   Phase(String instruction, String detail) {
     this.instruction = instruction;

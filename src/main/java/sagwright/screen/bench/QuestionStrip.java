@@ -11,7 +11,7 @@ final class QuestionStrip extends JPanel {
   private static final long serialVersionUID = 1L;
 
   QuestionStrip(BenchView.Question question, BenchActions actions) {
-    super(new MigLayout("insets 0, gap 12 0", "", "[34!][44!]"));
+    super(new MigLayout("insets 0, gap 12 0, aligny center"));
     setName("question");
     add(Text.label(question.words(), 20, true), "span, wmin 0, wrap");
     for (BenchView.Offer offer : question.offers()) {

@@ -2,28 +2,21 @@ package sagwright.screen.theme;
 
 import java.awt.BasicStroke;
 import java.awt.Dimension;
-import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.geom.RoundRectangle2D;
-import javax.swing.JButton;
 import sagwright.drawing.Palette;
 import sagwright.drawing.Style;
 import sagwright.drawing.TextLine;
 
 /** The one large control of a screen: an ebony butt with a brass ring, its key written on it. */
-public final class ButtButton extends JButton implements Zoom.Zoomed {
+public final class ButtButton extends PaintedButton {
   private static final long serialVersionUID = 1L;
-  private static final int WIDTH = 272;
-  private static final int HEIGHT = 60;
+  private static final Dimension SIZE = new Dimension(272, 60);
 
   private String keyWords = "";
-  private double zoom = 1;
 
   public ButtButton(String name) {
-    setName(name);
-    setContentAreaFilled(false);
-    setBorderPainted(false);
-    setFocusPainted(false);
+    super(name, "");
   }
 
   /** What it does and which key does it. */
@@ -38,34 +31,12 @@ public final class ButtButton extends JButton implements Zoom.Zoomed {
   }
 
   @Override
-  public void zoomTo(double to) {
-    zoom = to;
-    revalidate();
+  protected Dimension sizeAtZoomOne() {
+    return SIZE;
   }
 
   @Override
-  public Dimension getPreferredSize() {
-    return new Dimension((int) Math.round(WIDTH * zoom), (int) Math.round(HEIGHT * zoom));
-  }
-
-  @Override
-  public Dimension getMinimumSize() {
-    return getPreferredSize();
-  }
-
-  @Override
-  protected void paintComponent(Graphics graphics) {
-    Graphics2D g = (Graphics2D) graphics.create();
-    try {
-      Style.smooth(g);
-      g.scale(zoom, zoom);
-      paintButt(g, getWidth() / zoom, getHeight() / zoom);
-    } finally {
-      g.dispose();
-    }
-  }
-
-  private void paintButt(Graphics2D g, double width, double height) {
+  protected void paintButton(Graphics2D g, double width, double height) {
     Style style = Theme.style();
     Palette p = style.palette();
     RoundRectangle2D butt = new RoundRectangle2D.Double(1, 1, width - 2, height - 2, 12, 12);
@@ -93,9 +64,7 @@ public final class ButtButton extends JButton implements Zoom.Zoomed {
     words.fromLeft(g, 45, height / 2 + size * 0.36);
     key.toRight(g, width - 20, height / 2 + 8);
     if (isFocusOwner()) {
-      g.setColor(p.brass());
-      g.setStroke(new BasicStroke(2.5f));
-      g.draw(new RoundRectangle2D.Double(2, 2, width - 4, height - 4, 10, 10));
+      focusRing(g, new RoundRectangle2D.Double(2, 2, width - 4, height - 4, 10, 10));
       g.setColor(can ? p.onEbony() : p.ink());
       g.setStroke(new BasicStroke(1f));
       g.draw(new RoundRectangle2D.Double(4.5, 4.5, width - 9, height - 9, 7, 7));

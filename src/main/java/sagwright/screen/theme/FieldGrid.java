@@ -7,15 +7,14 @@ import java.util.List;
 import javax.accessibility.AccessibleContext;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
+import javax.swing.LayoutFocusTraversalPolicy;
 import javax.swing.Scrollable;
 import javax.swing.SwingConstants;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 
 /**
- * Lines of figures to be typed one after the other. Enter goes to the next field, a new line appears
- * when the last is begun, Enter on an empty line ends the list.
+ * Lines of figures to be typed one after the other. Enter goes to the next field, a new line
+ * appears when the last is begun, Enter on an empty line ends the list.
  */
 public final class FieldGrid extends JPanel implements Scrollable {
   private static final long serialVersionUID = 1L;
@@ -29,10 +28,11 @@ public final class FieldGrid extends JPanel implements Scrollable {
 
   /**
    * @param columns the heads, with their units
+   * @param least lines that are there from the start
    * @param ended Enter was pressed on an empty line
    * @param changed a text has changed
    */
-  public FieldGrid(String name, List<String> columns, Runnable ended, Runnable changed) {
+  public FieldGrid(String name, List<String> columns, int least, Runnable ended, Runnable changed) {
     super(
         new MigLayout(
             "insets 0, gap 10 2, wrap " + (columns.size() + 1),
@@ -41,9 +41,13 @@ public final class FieldGrid extends JPanel implements Scrollable {
     this.ended = ended;
     this.changed = changed;
     setName(name);
+    setFocusTraversalPolicyProvider(true); // column by column, not row by row across the page
+    setFocusTraversalPolicy(new LayoutFocusTraversalPolicy());
     add(Text.note(""));
     columns.forEach(head -> add(Text.note(head)));
-    addLine();
+    for (int i = 0; i < least; i++) {
+      addLine();
+    }
   }
 
   private void addLine() {
@@ -59,9 +63,9 @@ public final class FieldGrid extends JPanel implements Scrollable {
           AccessibleContext.ACCESSIBLE_NAME_PROPERTY, columns.get(column) + ", line " + number);
       int at = column;
       field.addActionListener(e -> enter(line, at));
-      field.getDocument().addDocumentListener(new Watch(line));
+      field.getDocument().addDocumentListener(new OnTyping(() -> typed(line)));
       line.add(field);
-      add(field, "height " + FIELD_HEIGHT + "!");
+      add(field, "hmin " + FIELD_HEIGHT);
     }
     revalidate();
   }
@@ -121,39 +125,17 @@ public final class FieldGrid extends JPanel implements Scrollable {
     lines.get(0).get(0).requestFocusInWindow();
   }
 
-  private final class Watch implements DocumentListener {
-    private final List<JTextField> line;
-
-    Watch(List<JTextField> line) {
-      this.line = line;
+  private void typed(List<JTextField> line) {
+    if (filling) {
+      return;
     }
-
-    @Override
-    public void insertUpdate(DocumentEvent e) {
-      boolean last = lines.get(lines.size() - 1).equals(line);
-      if (last && !filling && line.size() == columns.size()) {
-        double zoom = line.get(0).getFont().getSize2D() / Theme.TEXT_SIZE;
-        addLine();
-        Zoom.apply(FieldGrid.this, zoom);
-      }
-      told();
+    boolean inLast = lines.get(lines.size() - 1).equals(line);
+    if (inLast && !isEmpty(line)) {
+      double zoom = line.get(0).getFont().getSize2D() / Theme.TEXT_SIZE;
+      addLine();
+      Zoom.apply(this, zoom);
     }
-
-    @Override
-    public void removeUpdate(DocumentEvent e) {
-      told();
-    }
-
-    @Override
-    public void changedUpdate(DocumentEvent e) {
-      told();
-    }
-
-    private void told() {
-      if (!filling) {
-        changed.run();
-      }
-    }
+    changed.run();
   }
 
   @Override

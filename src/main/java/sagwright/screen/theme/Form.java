@@ -9,8 +9,7 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
+import javax.swing.LayoutFocusTraversalPolicy;
 import net.miginfocom.swing.MigLayout;
 
 /**
@@ -19,7 +18,7 @@ import net.miginfocom.swing.MigLayout;
  */
 public final class Form extends JPanel {
   private static final long serialVersionUID = 1L;
-  private static final String FIELD = "height 44!, growx";
+  private static final String FIELD = "hmin 44, growx";
 
   private final Map<String, JComponent> fields = new LinkedHashMap<>();
   private final transient Runnable changed;
@@ -28,9 +27,11 @@ public final class Form extends JPanel {
    * @param changed a text has changed
    */
   public Form(String name, Runnable changed) {
-    super(new MigLayout("insets 0 2 0 2, gap 10 4", "[][grow,fill]6[40!]", ""));
+    super(new MigLayout("insets 0 2 0 2, gap 10 4", "[][grow,fill]6[52!]", ""));
     this.changed = changed;
     setName(name);
+    setFocusTraversalPolicyProvider(true); // column by column, not row by row across the page
+    setFocusTraversalPolicy(new LayoutFocusTraversalPolicy());
   }
 
   /** A field for text or for a quantity in a unit. */
@@ -38,25 +39,7 @@ public final class Form extends JPanel {
     JTextField field = new JTextField(8);
     place(label, field, unit);
     field.addActionListener(e -> next(field));
-    field
-        .getDocument()
-        .addDocumentListener(
-            new DocumentListener() {
-              @Override
-              public void insertUpdate(DocumentEvent e) {
-                changed.run();
-              }
-
-              @Override
-              public void removeUpdate(DocumentEvent e) {
-                changed.run();
-              }
-
-              @Override
-              public void changedUpdate(DocumentEvent e) {
-                changed.run();
-              }
-            });
+    field.getDocument().addDocumentListener(new OnTyping(changed));
     return field;
   }
 

@@ -1,13 +1,18 @@
 package sagwright.screen.theme;
 
+import java.awt.AWTKeyStroke;
 import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.KeyboardFocusManager;
 import java.awt.event.ActionEvent;
+import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -19,14 +24,16 @@ import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.RowFilter;
 import javax.swing.SwingConstants;
+import javax.swing.border.Border;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
+import javax.swing.table.TableCellRenderer;
 import javax.swing.table.TableRowSorter;
 import sagwright.quantity.Figures;
 
 /**
- * A table of immutable rows: sorted by a click on any head, filtered as is typed, opened by Enter or
- * a double click. Figures stand right, on their decimal point.
+ * A table of immutable rows: sorted by a click on any head, filtered as is typed, opened by Enter
+ * or a double click. Figures stand right, on their decimal point.
  *
  * @param <R> a row
  */
@@ -41,8 +48,7 @@ public final class RowTable<R> extends JTable implements Zoom.Zoomed {
    * @param decimals of a figure; below 0 for a column of words
    * @param value a String or, for figures, a Double, null where there is none
    */
-  public record Column<R>(
-      String title, int width, int decimals, Function<R, Comparable<?>> value) {
+  public record Column<R>(String title, int width, int decimals, Function<R, Comparable<?>> value) {
     /** A column of words. */
     public static <R> Column<R> words(String title, int width, Function<R, String> value) {
       return new Column<>(title, width, -1, value::apply);
@@ -58,6 +64,12 @@ public final class RowTable<R> extends JTable implements Zoom.Zoomed {
       return decimals >= 0;
     }
   }
+
+  /** A picked row is told by a bar at its left, not by its colour alone. */
+  private static final int MARK = 4;
+
+  private static final int ROOM_LEFT = 14;
+  private static final int ROOM_RIGHT = 8;
 
   private final Rows<R> rows;
   private final transient TableRowSorter<Rows<R>> sorter;
@@ -79,7 +91,7 @@ public final class RowTable<R> extends JTable implements Zoom.Zoomed {
     setRowSorter(sorter);
     setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
     setFillsViewportHeight(true);
-    setIntercellSpacing(new java.awt.Dimension(0, 1));
+    setIntercellSpacing(new Dimension(0, 1));
     getTableHeader().setReorderingAllowed(false);
     getTableHeader().setDefaultRenderer(new Head(getTableHeader().getDefaultRenderer()));
     getTableHeader().setFont(Theme.style().lettering().regular(14));
@@ -87,17 +99,14 @@ public final class RowTable<R> extends JTable implements Zoom.Zoomed {
     setDefaultRenderer(Double.class, new Cell(SwingConstants.TRAILING));
     // function keys open pages, Tab leaves the table
     for (int key = KeyEvent.VK_F1; key <= KeyEvent.VK_F12; key++) {
-      getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
-          .put(KeyStroke.getKeyStroke(key, 0), "none");
+      getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke(key, 0), "none");
     }
     setFocusTraversalKeys(
-        java.awt.KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS,
-        java.util.Set.of(java.awt.AWTKeyStroke.getAWTKeyStroke(KeyEvent.VK_TAB, 0)));
+        KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS,
+        Set.of(AWTKeyStroke.getAWTKeyStroke(KeyEvent.VK_TAB, 0)));
     setFocusTraversalKeys(
-        java.awt.KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS,
-        java.util.Set.of(
-            java.awt.AWTKeyStroke.getAWTKeyStroke(
-                KeyEvent.VK_TAB, java.awt.event.InputEvent.SHIFT_DOWN_MASK)));
+        KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS,
+        Set.of(AWTKeyStroke.getAWTKeyStroke(KeyEvent.VK_TAB, InputEvent.SHIFT_DOWN_MASK)));
   }
 
   /** What Enter and a double click do with a row. */
@@ -250,15 +259,20 @@ public final class RowTable<R> extends JTable implements Zoom.Zoomed {
       if (column == 0) {
         setFont(Theme.style().lettering().semiBold(table.getFont().getSize2D() * 1.15));
       }
-      setBorder(BorderFactory.createEmptyBorder(0, 8, 0, 12));
+      Border room = BorderFactory.createEmptyBorder(0, column == 0 ? 8 : ROOM_LEFT, 0, ROOM_RIGHT);
+      boolean marked = column == 0 && selected;
+      Border mark =
+          BorderFactory.createMatteBorder(
+              0, MARK, 0, 0, marked ? Theme.style().palette().brass() : table.getBackground());
+      setBorder(column == 0 ? BorderFactory.createCompoundBorder(mark, room) : room);
       return this;
     }
   }
 
-  private final class Head implements javax.swing.table.TableCellRenderer {
-    private final javax.swing.table.TableCellRenderer plain;
+  private final class Head implements TableCellRenderer {
+    private final TableCellRenderer plain;
 
-    Head(javax.swing.table.TableCellRenderer plain) {
+    Head(TableCellRenderer plain) {
       this.plain = plain;
     }
 
@@ -270,8 +284,11 @@ public final class RowTable<R> extends JTable implements Zoom.Zoomed {
       if (head instanceof JLabel label) {
         boolean figures = rows.columns.get(column).isFigures();
         label.setHorizontalAlignment(figures ? SwingConstants.TRAILING : SwingConstants.LEADING);
-        label.setBorder(BorderFactory.createEmptyBorder(0, 8, 0, 12));
-        label.getAccessibleContext().setAccessibleName(String.valueOf(value).toLowerCase(Locale.ROOT));
+        int left = column == 0 ? MARK + 8 : ROOM_LEFT;
+        label.setBorder(BorderFactory.createEmptyBorder(0, left, 0, ROOM_RIGHT));
+        label
+            .getAccessibleContext()
+            .setAccessibleName(String.valueOf(value).toLowerCase(Locale.ROOT));
       }
       return head;
     }

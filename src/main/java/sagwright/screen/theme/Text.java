@@ -1,5 +1,6 @@
 package sagwright.screen.theme;
 
+import javax.swing.BorderFactory;
 import javax.swing.JLabel;
 import sagwright.drawing.Lettering;
 
@@ -23,6 +24,13 @@ public final class Text {
 
   public static JLabel heading(String words) {
     return label(words, 24, true);
+  }
+
+  /** What a page is about, where the bench has its tag. */
+  public static JLabel title(String words) {
+    JLabel title = label(words, 34, true);
+    title.setBorder(BorderFactory.createEmptyBorder(0, 0, 6, 0));
+    return title;
   }
 
   public static JLabel strong(String words) {

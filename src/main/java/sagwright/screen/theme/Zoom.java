@@ -36,6 +36,24 @@ public final class Zoom {
 
   /** Brings a component and all that is in it to a zoom. */
   public static void apply(Component root, double zoom) {
+    remember(root); // first, for a parent's font may pass to its children
+    scale(root, zoom);
+  }
+
+  private static void remember(Component root) {
+    if (root instanceof JComponent component
+        && component.getFont() != null
+        && !(component.getClientProperty(BASE_FONT) instanceof Font)) {
+      component.putClientProperty(BASE_FONT, component.getFont());
+    }
+    if (root instanceof Container container) {
+      for (Component child : container.getComponents()) {
+        remember(child);
+      }
+    }
+  }
+
+  private static void scale(Component root, double zoom) {
     if (root instanceof JComponent component) {
       font(component, zoom);
       if (component instanceof JTable table) {
@@ -47,19 +65,15 @@ public final class Zoom {
     }
     if (root instanceof Container container) {
       for (Component child : container.getComponents()) {
-        apply(child, zoom);
+        scale(child, zoom);
       }
     }
   }
 
   private static void font(JComponent component, double zoom) {
-    if (!(component.getClientProperty(BASE_FONT) instanceof Font)) {
-      if (component.getFont() == null) {
-        return;
-      }
-      component.putClientProperty(BASE_FONT, component.getFont());
+    if (!(component.getClientProperty(BASE_FONT) instanceof Font base)) {
+      return;
     }
-    Font base = (Font) component.getClientProperty(BASE_FONT);
     float size = (float) (base.getSize2D() * zoom);
     if (component.getFont() == null || component.getFont().getSize2D() != size) {
       component.setFont(base.deriveFont(size));

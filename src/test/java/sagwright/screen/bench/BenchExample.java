@@ -7,12 +7,13 @@ import sagwright.beam.Flexibility;
 import sagwright.beam.SetUp;
 import sagwright.beam.Station;
 import sagwright.beam.Taper;
-import sagwright.drawing.AskBand;
 import sagwright.drawing.FittedLine;
 import sagwright.drawing.PlottedRun;
-import sagwright.drawing.ScaleWord;
 import sagwright.drawing.SeriesBars;
 import sagwright.drawing.TurnedRun;
+import sagwright.grade.Ask;
+import sagwright.grade.Verdict;
+import sagwright.grade.WordScale;
 import sagwright.uncertainty.Estimate;
 
 /** An invented blank on the bench, at each moment of a test. Its figures hang together. */
@@ -86,13 +87,13 @@ public final class BenchExample {
         loadN < 6 ? null : new FittedLine(benchStiffness(), -0.03, 4, Math.min(19, loadN - 1));
     return new BenchView(
         laid(SET_UP),
-        new BenchView.Tried("R-0007", "asks 2.10 N/mm ± 5 %", AskBand.of(2.10, 5)),
+        new BenchView.Tried("R-0007", Ask.ofStiffness(SET_UP.turnedBy(0), 2.10, 5)),
         Phase.LOAD_SLOWLY,
         "to 20 N, then let off",
         new BenchView.HeadReading(load, mm, mm - FRAME_MM_PER_N * load),
         new BenchView.Curves(List.of(run), line, LET_OFF_N, LET_OFF_N / benchStiffness(), 20.6),
         answer(),
-        forecast(2.08, 0.036, "meets", 0.987),
+        forecast(2.08, 0.036, Verdict.MEETS, 0.987),
         words(),
         new BenchView.Turns(
             90,
@@ -137,7 +138,7 @@ public final class BenchExample {
         new BenchView.HeadReading(0.01, 0.00, 0),
         v.curves(),
         v.answer(),
-        forecast(2.31, 0.036, "undecided", 0.005),
+        forecast(2.31, 0.036, Verdict.STIFFER, 0.005),
         v.words(),
         new BenchView.Turns(
             180,
@@ -190,9 +191,9 @@ public final class BenchExample {
   }
 
   private static BenchView.Forecast forecast(
-      double stiffness, double uncertainty, String word, double chance) {
+      double stiffness, double uncertainty, Verdict verdict, double chance) {
     return new BenchView.Forecast(
-        new Estimate(stiffness, uncertainty), word, chance, 0.95, "inside the ask");
+        new Estimate(stiffness, uncertainty), verdict, chance, 0.95, "inside the ask");
   }
 
   /** Load over deflection as the bench shows it, frame in. */
@@ -205,14 +206,12 @@ public final class BenchExample {
     return new BenchView.Curves(List.of(), null, LET_OFF_N, 6.4, 20.6);
   }
 
-  /** The shop's words as they start. */
-  public static List<ScaleWord> words() {
-    return List.of(
-        new ScaleWord("supple", Double.NEGATIVE_INFINITY, 1.85),
-        new ScaleWord("easy", 1.85, 2.0),
-        new ScaleWord("middling", 2.0, 2.15),
-        new ScaleWord("firm", 2.15, 2.3),
-        new ScaleWord("stout", 2.3, Double.POSITIVE_INFINITY));
+  /** An invented shop's words. */
+  public static WordScale words() {
+    return new WordScale(
+        SET_UP.turnedBy(0),
+        List.of("supple", "easy", "middling", "firm", "stout"),
+        List.of(1.7, 1.85, 2.0, 2.15, 2.3, 2.45));
   }
 
   private static PlottedRun run(double toN) {

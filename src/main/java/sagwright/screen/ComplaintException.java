@@ -1,0 +1,10 @@
+package sagwright.screen;
+
+/** What was typed cannot be taken; the message is one line for people that names the field. */
+public final class ComplaintException extends Exception {
+  private static final long serialVersionUID = 1L;
+
+  public ComplaintException(String line) {
+    super(line);
+  }
+}

@@ -1,0 +1,190 @@
+package sagwright.screen.orders;
+
+import java.awt.BorderLayout;
+import java.awt.CardLayout;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
+import java.util.List;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.KeyStroke;
+import net.miginfocom.swing.MigLayout;
+import sagwright.grade.Order;
+import sagwright.quantity.Unit;
+import sagwright.screen.Mailbox;
+import sagwright.screen.Page;
+import sagwright.screen.Refresh;
+import sagwright.screen.Reply;
+import sagwright.screen.theme.Lists;
+import sagwright.screen.theme.RowTable;
+import sagwright.screen.theme.RowTable.Column;
+import sagwright.screen.theme.Text;
+
+/** The orders. Ctrl N takes a new one, Enter opens one to be changed, Esc goes back. */
+public final class OrdersScreen extends Page {
+  private static final long serialVersionUID = 1L;
+  private static final String LIST = "list";
+  private static final String FORM = "form";
+  private static final String EMPTY = "empty";
+
+  private final transient OrdersActions actions;
+  private final transient Refresh<OrdersView> refresh;
+  private final CardLayout cards = new CardLayout();
+  private final JPanel sides = new JPanel(cards);
+  private final JLabel title = Text.title("Orders");
+  private final JLabel details = Text.second("");
+  private final RowTable<OrdersView.Row> table;
+  private final OrderForm form;
+  private transient OrdersView view;
+  private boolean inForm;
+  private String complaint = "";
+
+  public OrdersScreen(Mailbox<OrdersView> mailbox, OrdersActions actions) {
+    super("Orders");
+    this.actions = actions;
+    this.view = mailbox.newest();
+    this.form = new OrderForm(view, this::keep);
+    this.table = new RowTable<>("orders.table", columns(view.units().length()));
+    table.whenOpened(row -> change(row.order()));
+    JPanel empty = new JPanel(new MigLayout("insets 80 0 0 0"));
+    empty.add(Text.heading("No order yet"), "wrap 10");
+    empty.add(Text.plain("Ctrl N takes the first one: length, tip, butt and what is asked."));
+    sides.add(Lists.scrolled(table), LIST);
+    sides.add(empty, EMPTY);
+    sides.add(form, FORM);
+    JPanel head = head("[]14[grow]", title, details);
+    JPanel body = new JPanel(new BorderLayout());
+    body.add(sides, BorderLayout.CENTER);
+    fill(head, body);
+    control().addActionListener(e -> press());
+    key(KeyStroke.getKeyStroke(KeyEvent.VK_N, InputEvent.CTRL_DOWN_MASK), this::takeNew);
+    key(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, InputEvent.CTRL_DOWN_MASK), this::keep);
+    key(KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), this::toList);
+    this.refresh = new Refresh<>(mailbox, this::show);
+    refresh.now();
+    words();
+  }
+
+  private static List<Column<OrdersView.Row>> columns(Unit length) {
+    return List.of(
+        Column.words("order", 120, r -> r.order().number()),
+        Column.words("who for", 260, r -> text(r.order().notes())),
+        Column.words("wood", 160, r -> text(r.order().species())),
+        Column.figures(
+            "length, " + length.symbol(),
+            110,
+            length == Unit.MILLIMETRE ? 0 : 2,
+            r -> length.fromBase(r.order().finish().lengthMm())),
+        Column.figures("asked, N/mm", 120, 2, r -> r.order().ask().stiffnessNPerMm()),
+        Column.figures("± %", 80, 1, r -> r.order().ask().tolerancePercent()),
+        Column.words("promised for", 130, r -> text(r.order().promisedFor())),
+        Column.words("blank", 120, OrdersView.Row::blank));
+  }
+
+  private static String text(Object value) {
+    return value == null ? "" : value.toString();
+  }
+
+  @Override
+  public void opened() {
+    refresh.start();
+    focus();
+  }
+
+  @Override
+  public void left() {
+    refresh.stop();
+  }
+
+  private void show(OrdersView next) {
+    view = next;
+    table.show(next.orders(), row -> row.order().number());
+    if (!inForm) {
+      cards.show(sides, next.orders().isEmpty() ? EMPTY : LIST);
+    }
+    words();
+  }
+
+  private void words() {
+    if (inForm) {
+      title.setText(form.isNew() ? "New order" : "Change an order");
+      details.setText("stiffness: a figure, or a word of the shop's scale");
+      foot()
+          .say(
+              complaint.isEmpty() ? "Enter goes on.  Ctrl Enter keeps it." : complaint,
+              "Other units may be typed: 58 in, 18½ oz, 147.3 cm.");
+      control().say("Keep", "Ctrl Enter");
+    } else {
+      title.setText("Orders");
+      long open = view.orders().stream().filter(row -> row.blank().isEmpty()).count();
+      details.setText(open + " of " + view.orders().size() + " without a blank");
+      foot()
+          .say(
+              "Enter opens an order.  Ctrl N takes a new one.",
+              "An order that is changed keeps its older versions.");
+      control().say("New order", "Ctrl N");
+    }
+  }
+
+  private void press() {
+    if (inForm) {
+      keep();
+    } else {
+      takeNew();
+    }
+  }
+
+  private void takeNew() {
+    if (!inForm) {
+      toForm();
+      form.begin(view);
+      words();
+    }
+  }
+
+  private void change(Order order) {
+    toForm();
+    form.begin(view, order);
+    words();
+  }
+
+  private void keep() {
+    Order order = inForm ? form.read(this::complain) : null;
+    if (order == null) {
+      return;
+    }
+    Reply reply = Reply.onEventThread(this::toList, this::complain);
+    if (form.isNew()) {
+      actions.take(order, reply);
+    } else {
+      actions.change(order, reply);
+    }
+  }
+
+  private void complain(String words) {
+    complaint = words;
+    words();
+  }
+
+  private void toForm() {
+    inForm = true;
+    complaint = "";
+    cards.show(sides, FORM);
+  }
+
+  private void toList() {
+    inForm = false;
+    complaint = "";
+    cards.show(sides, view.orders().isEmpty() ? EMPTY : LIST);
+    words();
+    focus();
+  }
+
+  private void focus() {
+    if (!inForm && !view.orders().isEmpty()) {
+      table.requestFocusInWindow();
+    } else if (!inForm) {
+      control().requestFocusInWindow();
+    }
+  }
+}

@@ -1,0 +1,21 @@
+package sagwright.screen.rack;
+
+import sagwright.screen.Reply;
+
+/**
+ * What the maker can ask for at the rack. Called on the event thread; every call returns at once,
+ * what comes of it is seen in the next {@link RackView}.
+ */
+public interface RackActions {
+  /** Shows the record of a blank: the next view has it. */
+  void open(String tag);
+
+  /** Enters a new blank. */
+  void enter(BlankEntry blank, Reply reply);
+
+  /** Enters newer measurements of a blank; the older ones stay on its record. */
+  void measure(BlankEntry blank, Reply reply);
+
+  /** Lays the blank on the bench and opens that page. */
+  void lay(String tag);
+}

@@ -1,0 +1,185 @@
+package sagwright.screen;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.github.caciocavallosilano.cacio.ctc.junit.CacioTest;
+import java.awt.event.KeyEvent;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import sagwright.screen.bench.BenchActions;
+import sagwright.screen.bench.BenchExample;
+import sagwright.screen.bench.BenchScreen;
+import sagwright.screen.bench.BenchView;
+import sagwright.screen.bench.Phase;
+
+@CacioTest
+@Tag("window")
+class BenchWindowTest {
+  private final Mailbox<BenchView> mailbox = new Mailbox<>(BenchExample.empty());
+  private final List<String> asked = Collections.synchronizedList(new ArrayList<>());
+  private WindowUnderTest window;
+
+  /** A bench that goes one step of a test further with each thing that is asked of it. */
+  private final class Scripted implements BenchActions {
+    @Override
+    public void lay(String tag) {
+      asked.add("lay " + tag);
+      mailbox.put(BenchExample.ready());
+    }
+
+    @Override
+    public void tryFor(String order) {
+      asked.add("try for " + order);
+    }
+
+    @Override
+    public void test() {
+      boolean runs = mailbox.newest().phase().isRunning();
+      asked.add(runs ? "end" : "begin");
+      BenchView loaded = BenchExample.loading(12.45);
+      mailbox.put(runs ? BenchExample.in(loaded, Phase.DONE, "kept") : loaded);
+    }
+
+    @Override
+    public void breakOff() {
+      asked.add("break off");
+      mailbox.put(BenchExample.in(mailbox.newest(), Phase.BROKEN_OFF, ""));
+    }
+
+    @Override
+    public void turnTo(double degrees) {
+      asked.add("turn to " + Math.round(degrees));
+    }
+
+    @Override
+    public void keepHandRead(HandRead read, Reply reply) {
+      asked.add(read.hung() + " g over " + read.dialMm() + " mm");
+      reply.done();
+    }
+
+    @Override
+    public void answer(Choice choice) {
+      asked.add("answer " + choice);
+    }
+  }
+
+  @BeforeEach
+  void open() {
+    window =
+        WindowUnderTest.open(
+            () -> {
+              Shell shell = new Shell();
+              shell.add(new BenchScreen(mailbox, new Scripted()));
+              shell.open("Bench");
+              return shell;
+            });
+  }
+
+  @AfterEach
+  void close() {
+    window.close();
+  }
+
+  private void laid() {
+    window.waitForFocusOn("bench.tag");
+    window.type("25-014");
+    window.press(KeyEvent.VK_ENTER);
+    waitForStage("ready");
+    window.waitForFocusOn("Bench.control");
+  }
+
+  private void waitForStage(String says) {
+    window.waitUntil("the stage says " + says, () -> window.saidBy("stage").startsWith(says));
+  }
+
+  private void waitForAsked(String what) {
+    window.waitUntil("asked: " + what, () -> asked.contains(what));
+  }
+
+  @Test
+  void aWholeTestIsDoneByKeyboardAlone() {
+    laid();
+    window.press(KeyEvent.VK_SPACE);
+    waitForStage("load slowly");
+    assertThat(window.saidBy("stage")).contains("Load 12.4").contains("deflection 3.9");
+    window.waitUntil(
+        "Space counts again",
+        () -> {
+          window.press(KeyEvent.VK_SPACE);
+          return asked.contains("end");
+        });
+    waitForStage("done");
+    assertThat(window.saidBy("answer")).contains("modulus 11.18 ± 0.23 GPa").contains("meets");
+    assertThat(asked).startsWith("lay 25-014", "begin");
+  }
+
+  @Test
+  void aHeldSpaceBeginsOneTestAndDoesNotEndIt() {
+    laid();
+    window.hold(KeyEvent.VK_SPACE);
+    window.hold(KeyEvent.VK_SPACE);
+    window.hold(KeyEvent.VK_SPACE);
+    window.letGo(KeyEvent.VK_SPACE);
+    waitForStage("load slowly");
+    assertThat(asked).containsExactly("lay 25-014", "begin");
+  }
+
+  @Test
+  void escBreaksARunningTestOffAndNothingElse() {
+    laid();
+    window.press(KeyEvent.VK_ESCAPE);
+    window.press(KeyEvent.VK_SPACE);
+    waitForStage("load slowly");
+    window.press(KeyEvent.VK_ESCAPE);
+    waitForStage("broken off");
+    window.press(KeyEvent.VK_ESCAPE);
+    assertThat(asked).containsExactly("lay 25-014", "begin", "break off");
+  }
+
+  @Test
+  void aLetterActsAtTheControlAndIsTextInAField() {
+    laid();
+    window.press(KeyEvent.VK_T);
+    waitForAsked("turn to 90");
+    window.press(KeyEvent.VK_O);
+    window.waitForFocusOn("bench.order");
+    window.type("t7");
+    window.press(KeyEvent.VK_ENTER);
+    waitForAsked("try for t7");
+    assertThat(asked).containsExactly("lay 25-014", "turn to 90", "try for t7");
+  }
+
+  @Test
+  void aRunReadByHandIsTypedInPairByPair() {
+    laid();
+    window.press(KeyEvent.VK_H);
+    window.waitForFocusOn("handRead.pairs.1.1");
+    for (String figure : List.of("0", "0.00", "500", "1,53", "1 kg", "3.05")) {
+      window.type(figure);
+      window.press(KeyEvent.VK_ENTER);
+    }
+    window.press(KeyEvent.VK_ENTER);
+    waitForAsked("[0.0, 500.0, 1000.0] g over [0.0, 1.53, 3.05] mm");
+    window.waitForFocusOn("Bench.control");
+  }
+
+  @Test
+  void whatCannotBeReadIsSaidAndNothingIsSent() {
+    laid();
+    window.press(KeyEvent.VK_H);
+    window.waitForFocusOn("handRead.pairs.1.1");
+    window.type("heavy");
+    window.press(KeyEvent.VK_ENTER);
+    window.type("1");
+    window.press(KeyEvent.VK_ENTER);
+    window.press(KeyEvent.VK_ENTER);
+    window.waitUntil(
+        "the foot names the pair", () -> window.saidBy("foot").startsWith("pair 1, hung: heavy"));
+    assertThat(asked).containsExactly("lay 25-014");
+  }
+}

@@ -1,0 +1,330 @@
+package sagwright.screen;
+
+import java.awt.Component;
+import java.awt.Container;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import javax.swing.JComboBox;
+import javax.swing.JTextField;
+import sagwright.beam.SectionShape;
+import sagwright.beam.SetUp;
+import sagwright.beam.Splice;
+import sagwright.beam.Station;
+import sagwright.beam.Taper;
+import sagwright.finish.Ferrule;
+import sagwright.finish.FinishPlan;
+import sagwright.finish.Weight;
+import sagwright.grade.Aim;
+import sagwright.grade.Ask;
+import sagwright.grade.Order;
+import sagwright.screen.bench.BenchActions;
+import sagwright.screen.bench.BenchExample;
+import sagwright.screen.bench.BenchScreen;
+import sagwright.screen.bench.BenchView;
+import sagwright.screen.orders.OrdersActions;
+import sagwright.screen.orders.OrdersScreen;
+import sagwright.screen.orders.OrdersView;
+import sagwright.screen.rack.BlankEntry;
+import sagwright.screen.rack.RackActions;
+import sagwright.screen.rack.RackScreen;
+import sagwright.screen.rack.RackView;
+import sagwright.screen.settings.SettingsActions;
+import sagwright.screen.settings.SettingsScreen;
+import sagwright.screen.settings.SettingsView;
+import sagwright.screen.start.StartActions;
+import sagwright.screen.start.StartScreen;
+import sagwright.screen.theme.Theme;
+
+/** An invented workshop for pictures and window tests: its screens do nothing by themselves. */
+final class ShopExample {
+  private static final List<String> STAGES =
+      List.of("square", "roughed", "second turning", "near size", "planed", "finished cue");
+  private static final List<String> SPECIES = List.of("European ash", "White ash", "Sugar maple");
+
+  private ShopExample() {}
+
+  static Shell shell(BenchView bench, RackView rack, OrdersView orders) {
+    Shell shell = new Shell();
+    shell.add(new BenchScreen(new Mailbox<>(bench), new IdleBench()));
+    shell.add(new RackScreen(new Mailbox<>(rack), new IdleRack()));
+    shell.add(new OrdersScreen(new Mailbox<>(orders), new IdleOrders()));
+    shell.addAtFoot(new SettingsScreen(new Mailbox<>(settings()), new IdleSettings()));
+    return shell;
+  }
+
+  static Shell shellWithoutBlanks(String open) {
+    RackView rack = new RackView(List.of(), null, SPECIES, STAGES, ShopUnits.METRIC);
+    OrdersView o = orders();
+    OrdersView none =
+        new OrdersView(List.of(), "R-0001", o.usual(), o.words(), SPECIES, ShopUnits.METRIC);
+    Shell shell = shell(BenchExample.empty(), rack, none);
+    shell.open(open);
+    return shell;
+  }
+
+  static Shell startShell() {
+    Shell shell = new Shell();
+    shell.add(new StartScreen(Path.of("/home/maker/Sagwright/workshop.db"), new IdleStart()));
+    shell.open("Start");
+    return shell;
+  }
+
+  static RackView rack() {
+    Random random = new Random(25);
+    List<RackView.Row> rows = new ArrayList<>();
+    rows.add(
+        new RackView.Row(
+            "25-014", "European ash", "near size", 355.0, 11.2, 3.212, 11.18, "2026-11-25", ""));
+    for (int i = 13; i > 0; i--) {
+      boolean tested = i % 4 != 0;
+      rows.add(
+          new RackView.Row(
+              String.format("25-%03d", i),
+              SPECIES.get(i % 3),
+              STAGES.get(i % 5),
+              350.0 + 10 * i,
+              tested ? 10.5 + random.nextInt(20) / 10.0 : null,
+              tested ? 2.4 + random.nextInt(1400) / 1000.0 : null,
+              tested ? 10 + random.nextInt(400) / 100.0 : null,
+              tested ? String.format("2026-11-%02d", 2 + i) : "",
+              i == 7 ? "R-0004" : ""));
+    }
+    return new RackView(rows, record(), SPECIES, STAGES, ShopUnits.METRIC);
+  }
+
+  private static RackView.Opened record() {
+    return new RackView.Opened(
+        "25-014",
+        "European ash, near size, 355 g, 11.2 % moist",
+        BenchExample.TAPER,
+        new BlankEntry(
+            "25-014",
+            "European ash",
+            "near size",
+            SectionShape.ELLIPSE,
+            1490.0,
+            355.0,
+            11.2,
+            BenchExample.TAPER.stations().stream()
+                .map(s -> new BlankEntry.Calipers(s.xMm(), s.depthMm(), null))
+                .toList()),
+        List.of(
+            event("3 Mar 2025", "entered", "sawn square, 46 × 46 mm", "lot 25, from one board"),
+            event("4 Mar 2025", "weighed", "2210 g", "18.4 % moist"),
+            event("2 Sep 2025", "roughed", "33 mm at the butt, 16 at the tip", ""),
+            event("8 Jan 2026", "turned", "29.6 mm at the butt, 12.1 at the tip", "eight stations"),
+            new RackView.Event(
+                "11 Nov 2026", "tested", "3.05 ± 0.31 N/mm", "run 1, broken off: set aside", true),
+            event(
+                "11 Nov 2026",
+                "tested",
+                "3.209 ± 0.012 N/mm",
+                "run 2; 11.17 ± 0.23 GPa; supports 100 and 1100 mm, turned 0°"),
+            event(
+                "25 Nov 2026",
+                "tested",
+                "3.212 ± 0.012 N/mm",
+                "run 3; 11.18 ± 0.23 GPa; supports 100 and 1100 mm, turned 90°"),
+            event(
+                "25 Nov 2026",
+                "graded",
+                "meets R-0007, 99 in 100",
+                "finished 2.080 ± 0.071 N/mm, cut from 8 mm, least spare 0.91 mm")));
+  }
+
+  private static RackView.Event event(String day, String what, String figures, String details) {
+    return new RackView.Event(day, what, figures, details, false);
+  }
+
+  static OrdersView orders() {
+    return new OrdersView(
+        List.of(
+            new OrdersView.Row(order("R-0007", 2.10, "left-handed, long reach", 1473), ""),
+            new OrdersView.Row(order("R-0006", 2.25, "a second cue like R-0002", 1473), ""),
+            new OrdersView.Row(order("R-0004", 2.10, "", 1460), "25-007")),
+        "R-0008",
+        new SetUp(100, 1100, 600, 600, 0),
+        BenchExample.words(),
+        SPECIES,
+        ShopUnits.METRIC);
+  }
+
+  static Order order(String number, double asked, String notes, double lengthMm) {
+    Taper taper =
+        Taper.round(
+            List.of(Station.round(0, 9.5), Station.round(740, 18.4), Station.round(lengthMm, 29)),
+            lengthMm);
+    return new Order(
+        number,
+        "European ash",
+        LocalDate.of(2027, 3, 1),
+        notes,
+        new FinishPlan(
+            taper,
+            0.05,
+            8.0,
+            new Ferrule(9.5, 8, 8500),
+            new Splice(1030, 4, 1120, 15500, 0),
+            List.of(new Weight(1320, 1400, 12, 11340)),
+            List.of()),
+        new Ask(
+            new SetUp(100, 1100, 600, 600, 0), asked, 5, new Aim(510, 15.0), new Aim(390, 15.0)),
+        List.of());
+  }
+
+  static SettingsView settings() {
+    return new SettingsView(
+        List.of("bench head 0042 on ttyUSB0", "ttyS0"),
+        "bench head 0042 on ttyUSB0",
+        "80 readings a second, none lost",
+        Theme.style().palette().equals(Theme.DARK.palette()) ? Theme.DARK : Theme.LIGHT,
+        ShopUnits.METRIC,
+        95,
+        25,
+        "KM",
+        "made 2 Mar 2026 by KM, due 2 Mar 2027",
+        "/home/maker/Sagwright/workshop.db");
+  }
+
+  static Shell recordOpened(Shell shell) {
+    ((JTextField) named(shell, "rack.filter")).postActionEvent();
+    return shell;
+  }
+
+  static Shell blankTyped(Shell shell) {
+    type(shell, "blank.tag", "25-015");
+    ((JComboBox<?>) named(shell, "blank.species")).setSelectedItem("European ash");
+    ((JComboBox<?>) named(shell, "blank.stage")).setSelectedItem("near size");
+    type(shell, "blank.length", "58 5/8 in");
+    type(shell, "blank.mass", "372");
+    type(shell, "blank.moisture", "11.4");
+    String[][] stations = {
+      {"0", "12.10", "12.08"},
+      {"400", "16.62", ""},
+      {"800", "21.90", "21.87"},
+      {"1485", "29.55", ""}
+    };
+    for (int i = 0; i < stations.length; i++) {
+      for (int j = 0; j < 3; j++) {
+        type(shell, "stations." + (i + 1) + "." + (j + 1), stations[i][j]);
+      }
+    }
+    return shell;
+  }
+
+  static Shell orderTyped(Shell shell) {
+    type(shell, "order.length", "58 in");
+    type(shell, "order.tip", "9.5");
+    type(shell, "order.butt", "29");
+    type(shell, "order.stiffness", "2.10");
+    type(shell, "further.weight", "18 oz");
+    type(shell, "further.weight ±", "15");
+    type(shell, "knots.1.1", "740");
+    type(shell, "knots.1.2", "18.4");
+    return shell;
+  }
+
+  private static void type(Shell shell, String name, String text) {
+    ((JTextField) named(shell, name)).setText(text);
+  }
+
+  static Component named(Container root, String name) {
+    for (Component child : root.getComponents()) {
+      if (name.equals(child.getName())) {
+        return child;
+      }
+      Component found = child instanceof Container inner ? named(inner, name) : null;
+      if (found != null) {
+        return found;
+      }
+    }
+    return null;
+  }
+
+  /** Does nothing. */
+  static class IdleBench implements BenchActions {
+    @Override
+    public void lay(String tag) {}
+
+    @Override
+    public void tryFor(String order) {}
+
+    @Override
+    public void test() {}
+
+    @Override
+    public void breakOff() {}
+
+    @Override
+    public void turnTo(double degrees) {}
+
+    @Override
+    public void keepHandRead(HandRead read, Reply reply) {}
+
+    @Override
+    public void answer(Choice choice) {}
+  }
+
+  /** Does nothing. */
+  static class IdleRack implements RackActions {
+    @Override
+    public void open(String tag) {}
+
+    @Override
+    public void enter(BlankEntry blank, Reply reply) {}
+
+    @Override
+    public void measure(BlankEntry blank, Reply reply) {}
+
+    @Override
+    public void lay(String tag) {}
+  }
+
+  /** Does nothing. */
+  static class IdleOrders implements OrdersActions {
+    @Override
+    public void take(Order order, Reply reply) {}
+
+    @Override
+    public void change(Order order, Reply reply) {}
+  }
+
+  /** Does nothing. */
+  static class IdleStart implements StartActions {
+    @Override
+    public void openWorkshop(Path file, Reply reply) {}
+
+    @Override
+    public void practise(Reply reply) {}
+  }
+
+  /** Does nothing. */
+  static class IdleSettings implements SettingsActions {
+    @Override
+    public void listenTo(String port) {}
+
+    @Override
+    public void lookForPorts() {}
+
+    @Override
+    public void wear(Theme theme) {}
+
+    @Override
+    public void measureIn(ShopUnits units) {}
+
+    @Override
+    public void beSure(double percent, Reply reply) {}
+
+    @Override
+    public void loadSafely(double percent, Reply reply) {}
+
+    @Override
+    public void signAs(String initials) {}
+
+    @Override
+    public void calibrateBy(String file, Reply reply) {}
+  }
+}

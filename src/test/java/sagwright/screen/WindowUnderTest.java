@@ -1,0 +1,103 @@
+package sagwright.screen;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Component;
+import java.time.Duration;
+import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
+import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
+import org.assertj.swing.edt.GuiActionRunner;
+import org.assertj.swing.fixture.FrameFixture;
+import sagwright.screen.theme.Theme;
+
+/** A real window, painted into memory, worked by its keys alone. */
+final class WindowUnderTest implements AutoCloseable {
+  private static final Duration DEADLINE = Duration.ofSeconds(10);
+
+  private final FrameFixture frame;
+  private final Shell shell;
+
+  private WindowUnderTest(FrameFixture frame, Shell shell) {
+    this.frame = frame;
+    this.shell = shell;
+  }
+
+  /**
+   * @param make makes the shell, on the event thread, with the page open that the test begins on
+   */
+  static WindowUnderTest open(Supplier<Shell> make) {
+    FailOnThreadViolationRepaintManager.install();
+    Shell[] shell = new Shell[1];
+    MainWindow window =
+        GuiActionRunner.execute(
+            () -> {
+              Theme.LIGHT.install();
+              shell[0] = make.get();
+              return new MainWindow("Sagwright", shell[0], () -> {});
+            });
+    FrameFixture frame = new FrameFixture(window);
+    frame.robot().settings().delayBetweenEvents(5);
+    frame.robot().settings().eventPostingDelay(20);
+    frame.show();
+    return new WindowUnderTest(frame, shell[0]);
+  }
+
+  /** Presses and lets go one key, with its modifiers. */
+  void press(int keyCode, int... modifiers) {
+    for (int modifier : modifiers) {
+      frame.robot().pressKey(modifier);
+    }
+    frame.robot().pressAndReleaseKey(keyCode);
+    for (int modifier : modifiers) {
+      frame.robot().releaseKey(modifier);
+    }
+  }
+
+  void hold(int keyCode) {
+    frame.robot().pressKey(keyCode);
+  }
+
+  void letGo(int keyCode) {
+    frame.robot().releaseKey(keyCode);
+  }
+
+  void type(String text) {
+    frame.robot().enterText(text);
+  }
+
+  String openPage() {
+    return GuiActionRunner.execute(() -> shell.openPage().word());
+  }
+
+  /** What a part of the window says of itself to whoever does not see it. */
+  String saidBy(String name) {
+    return GuiActionRunner.execute(
+        () -> named(name).getAccessibleContext().getAccessibleDescription());
+  }
+
+  private Component named(String name) {
+    Component found = ShopExample.named(shell.openPage(), name);
+    assertThat(found).as("a part called %s", name).isNotNull();
+    return found;
+  }
+
+  void waitForFocusOn(String name) {
+    waitUntil(
+        name + " has the focus", () -> GuiActionRunner.execute(() -> named(name).isFocusOwner()));
+  }
+
+  void waitUntil(String what, BooleanSupplier holds) {
+    long end = System.nanoTime() + DEADLINE.toNanos();
+    while (!holds.getAsBoolean()) {
+      assertThat(System.nanoTime()).as("waited in vain until " + what).isLessThan(end);
+      frame.robot().waitForIdle();
+      Thread.onSpinWait();
+    }
+  }
+
+  @Override
+  public void close() {
+    frame.cleanUp();
+  }
+}
