@@ -1,6 +1,5 @@
 package sagwright.screen;
 
-import sagwright.quantity.Figures;
 import sagwright.quantity.TypedQuantity;
 import sagwright.quantity.Unit;
 import sagwright.quantity.UnreadableQuantityException;
@@ -22,11 +21,6 @@ public final class Typed {
     } catch (UnreadableQuantityException e) {
       throw new ComplaintException(field + ": " + e.getMessage());
     }
-  }
-
-  /** A number as a field shows it to be changed: in the shortest form that reads back the same. */
-  public static String text(double value) {
-    return value == Math.rint(value) ? Figures.rounded(value, 0) : Double.toString(value);
   }
 
   /** The same, null where nothing is typed. */

@@ -64,7 +64,7 @@ public final class BenchDesk implements BenchActions, AutoCloseable {
         new BenchView.Curves(List.of(), null, Double.NaN, 8, 22),
         null,
         null,
-        List.of(),
+        null,
         new BenchView.Turns(0, List.of(), ""),
         "A bent shaft can snap.  Stand aside of it.  Eye protection on.",
         "",

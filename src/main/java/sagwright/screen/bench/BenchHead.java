@@ -77,9 +77,9 @@ final class BenchHead extends JPanel {
 
   private static String inWords(Ask ask) {
     return "asks "
-        + Figures.rounded(ask.stiffnessNPerMm(), 2)
+        + Figures.asTyped(ask.stiffnessNPerMm())
         + " N/mm ± "
-        + Figures.rounded(ask.tolerancePercent(), ask.tolerancePercent() % 1 == 0 ? 0 : 1)
+        + Figures.asTyped(ask.tolerancePercent())
         + " %";
   }
 

@@ -4,20 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
-import sagwright.beam.SetUp;
 import sagwright.bench.BenchSnapshot;
 import sagwright.bench.BenchWarning;
 import sagwright.bench.LineStatistics;
 import sagwright.bench.LinkState;
 import sagwright.bench.RunTrace;
 import sagwright.bench.TestSnapshot;
-import sagwright.drawing.AskBand;
 import sagwright.drawing.FittedLine;
 import sagwright.drawing.PlottedRun;
-import sagwright.drawing.ScaleWord;
 import sagwright.drawing.SeriesBars;
 import sagwright.drawing.TurnedRun;
-import sagwright.grade.Ask;
 import sagwright.grade.AskGrade;
 import sagwright.grade.WordScale;
 import sagwright.job.BenchShop;
@@ -102,15 +98,7 @@ final class BenchViews {
   }
 
   private static BenchView.Tried tried(BenchState state) {
-    Ask ask = state.tried().order().ask();
-    return new BenchView.Tried(
-        state.tried().stored().number(),
-        "asks "
-            + Figures.asTyped(ask.stiffnessNPerMm())
-            + " N/mm ± "
-            + Figures.asTyped(ask.tolerancePercent())
-            + " %",
-        AskBand.of(ask.stiffnessNPerMm(), ask.tolerancePercent()));
+    return new BenchView.Tried(state.tried().stored().number(), state.tried().order().ask());
   }
 
   private static Phase phase(BenchState state, BenchSnapshot snapshot, TestSnapshot test) {
@@ -261,7 +249,7 @@ final class BenchViews {
     boolean fits = state.graded().forecast().fits();
     return new BenchView.Forecast(
         grade.stiffnessNPerMm(),
-        grade.verdict().word(),
+        grade.verdict(),
         grade.chanceWithinTolerance(),
         shop.sureness().chance(),
         fits
@@ -273,22 +261,12 @@ final class BenchViews {
                 state.graded().forecast().cut().leastSpareAtMm()));
   }
 
-  private List<ScaleWord> words(BenchState state) {
+  /** The shop's words, where the ask stands at the set-up that they are for. */
+  private WordScale words(BenchState state) {
     WordScale scale = shop.wordScale();
-    SetUp asked = state.tried() == null ? null : state.tried().order().ask().setUp();
-    if (asked == null || !asked.equals(scale.usual())) {
-      return List.of();
-    }
-    List<ScaleWord> words = new ArrayList<>();
-    int n = scale.words().size();
-    for (int i = 0; i < n; i++) {
-      words.add(
-          new ScaleWord(
-              scale.words().get(i),
-              i == 0 ? Double.NEGATIVE_INFINITY : scale.bordersNPerMm().get(i),
-              i == n - 1 ? Double.POSITIVE_INFINITY : scale.bordersNPerMm().get(i + 1)));
-    }
-    return words;
+    boolean holds =
+        state.tried() != null && state.tried().order().ask().setUp().equals(scale.usual());
+    return holds ? scale : null;
   }
 
   private static BenchView.Turns turns(BenchState state) {

@@ -22,6 +22,7 @@ import sagwright.finish.FinishProblem;
 import sagwright.grade.Aim;
 import sagwright.grade.Ask;
 import sagwright.grade.Order;
+import sagwright.quantity.Figures;
 import sagwright.quantity.Unit;
 import sagwright.screen.ComplaintException;
 import sagwright.screen.ShaftPicture;
@@ -126,7 +127,7 @@ final class OrderForm extends JPanel {
         }) {
       field.setText("");
     }
-    fill(tolerance, Typed.text(USUAL_TOLERANCE_PERCENT));
+    fill(tolerance, Figures.asTyped(USUAL_TOLERANCE_PERCENT));
     fill(setUp, inWords(now.usual()));
     knots.fill(List.of());
     length.requestFocusInWindow();
@@ -140,21 +141,21 @@ final class OrderForm extends JPanel {
     fill(number, order.number());
     FinishPlan plan = order.finish();
     List<Station> stations = plan.taper().stations();
-    fill(length, Typed.text(units.length().fromBase(plan.lengthMm())));
-    fill(tip, Typed.text(stations.get(0).depthMm()));
-    fill(butt, Typed.text(stations.get(stations.size() - 1).depthMm()));
+    fill(length, Figures.asTyped(units.length().fromBase(plan.lengthMm())));
+    fill(tip, Figures.asTyped(stations.get(0).depthMm()));
+    fill(butt, Figures.asTyped(stations.get(stations.size() - 1).depthMm()));
     fill(notes, order.notes() == null ? "" : order.notes());
     species.setSelectedItem(order.species() == null ? "" : order.species());
     fill(promisedFor, order.promisedFor() == null ? "" : order.promisedFor().toString());
     Ask ask = order.ask();
-    fill(stiffness, Typed.text(ask.stiffnessNPerMm()));
-    fill(tolerance, Typed.text(ask.tolerancePercent()));
+    fill(stiffness, Figures.asTyped(ask.stiffnessNPerMm()));
+    fill(tolerance, Figures.asTyped(ask.tolerancePercent()));
     fill(mass, massTolerance, ask.massG(), units.mass());
     fill(balance, balanceTolerance, ask.balanceFromButtMm(), units.length());
     fill(setUp, inWords(ask.setUp()));
     knots.fill(
         stations.subList(1, stations.size() - 1).stream()
-            .map(s -> List.of(Typed.text(s.xMm()), Typed.text(s.depthMm())))
+            .map(s -> List.of(Figures.asTyped(s.xMm()), Figures.asTyped(s.depthMm())))
             .toList());
   }
 
@@ -163,18 +164,18 @@ final class OrderForm extends JPanel {
   }
 
   private static void fill(JTextField value, JTextField tolerance, Aim aim, Unit unit) {
-    fill(value, aim == null ? "" : Typed.text(unit.fromBase(aim.value())));
+    fill(value, aim == null ? "" : Figures.asTyped(unit.fromBase(aim.value())));
     boolean open = aim == null || aim.tolerance() == null;
-    fill(tolerance, open ? "" : Typed.text(unit.fromBase(aim.tolerance())));
+    fill(tolerance, open ? "" : Figures.asTyped(unit.fromBase(aim.tolerance())));
   }
 
   private static String inWords(SetUp s) {
     return String.join(
         ", ",
-        Typed.text(s.supportAMm()),
-        Typed.text(s.supportBMm()),
-        Typed.text(s.loadMm()),
-        Typed.text(s.gaugeMm()));
+        Figures.asTyped(s.supportAMm()),
+        Figures.asTyped(s.supportBMm()),
+        Figures.asTyped(s.loadMm()),
+        Figures.asTyped(s.gaugeMm()));
   }
 
   /**

@@ -14,6 +14,7 @@ import sagwright.beam.SectionShape;
 import sagwright.beam.Station;
 import sagwright.beam.Taper;
 import sagwright.drawing.FinishDrawing;
+import sagwright.quantity.Figures;
 import sagwright.quantity.Unit;
 import sagwright.screen.ComplaintException;
 import sagwright.screen.ShaftPicture;
@@ -104,9 +105,9 @@ final class BlankForm extends JPanel {
     for (BlankEntry.Calipers c : known.stations()) {
       lines.add(
           List.of(
-              Typed.text(c.xMm()),
-              Typed.text(c.depthMm()),
-              c.widthMm() == null ? "" : Typed.text(c.widthMm())));
+              Figures.asTyped(c.xMm()),
+              Figures.asTyped(c.depthMm()),
+              c.widthMm() == null ? "" : Figures.asTyped(c.widthMm())));
     }
     stations.fill(lines);
     mass.requestFocusInWindow();
@@ -118,7 +119,7 @@ final class BlankForm extends JPanel {
   }
 
   private static String text(Double value, Unit unit) {
-    return value == null ? "" : Typed.text(unit.fromBase(value));
+    return value == null ? "" : Figures.asTyped(unit.fromBase(value));
   }
 
   /**

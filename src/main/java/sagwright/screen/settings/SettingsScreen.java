@@ -13,6 +13,7 @@ import javax.swing.JPanel;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
+import sagwright.quantity.Figures;
 import sagwright.quantity.Unit;
 import sagwright.screen.ComplaintException;
 import sagwright.screen.Mailbox;
@@ -176,8 +177,8 @@ public final class SettingsScreen extends Page {
     theme.setSelectedIndex(next.theme().ordinal());
     length.setSelectedItem(next.units().length().symbol());
     mass.setSelectedItem(next.units().mass().symbol());
-    show(sureness, Typed.text(next.surenessPercent()));
-    show(safeShare, Typed.text(next.safeSharePercent()));
+    show(sureness, Figures.asTyped(next.surenessPercent()));
+    show(safeShare, Figures.asTyped(next.safeSharePercent()));
     show(initials, next.initials());
     calibrationNow.setText(next.calibration());
     workshop.setText(next.workshop());
