@@ -41,8 +41,10 @@ class FirmwareRecordTest {
   @Test
   void interferenceOnTheLineIsCountedAndTheAnswerStands(Simulation simulation) throws Exception {
     JsonNode answer = recorded(simulation.with("garble", 1500));
-    assertTrue(answer.at("/line/refused").asInt() > 0);
-    assertEquals(answer.at("/line/refused").asInt(), answer.at("/line/missing").asInt(), 1);
+    int refused = answer.at("/line/refused").asInt();
+    assertTrue(refused > 5, answer.toString());
+    // as many by the head's count, but that a spoiled line end makes one line of two
+    assertEquals(refused, answer.at("/line/missing").asInt(), 3 + 0.25 * refused);
     assertEquals(
         Record.STIFFNESS_N_PER_MM,
         answer.get("stiffnessNPerMm").asDouble(),
