@@ -21,7 +21,7 @@ record SurveyGround(
     RealMatrix commonMPa2,
     RealMatrix commonButRatioMPa2) {
   /** Keeps the weights finite where a sheet states that nothing is uncertain; relative. */
-  private static final double LEAST_UNCERTAINTY = 1e-9;
+  private static final double LEAST_UNCERTAINTY = 1e-6;
 
   static SurveyGround of(List<SurveyRun> runs) {
     List<RunObservation> observations = runs.stream().map(RunObservation::new).toList();

@@ -55,6 +55,9 @@ final class InventedShaft {
   double grainShare;
 
   double grainDegrees;
+  double statedPositionMm = 0.5;
+  double statedDiameterMm = 0.02;
+  Instrument stated = new Instrument(0.02, 0.1, 0.005, 0.05, 0);
   double wrongSupportMm;
   int wrongRun;
 
@@ -117,13 +120,22 @@ final class InventedShaft {
       BendTest test =
           new BendTest(
               shaft,
-              new BenchSetUp(stated, 0.5, 0.002, 0),
-              new Instrument(0.02, 0.1, 0.005, 0.05, springNPerMm),
+              new BenchSetUp(stated, statedPositionMm, 0.002, 0),
+              instrument(),
               new ShearRatio(14, 0),
               readings(1 / (given(truth, real) + 0.002), loadScale, gaugeScale));
       runs.add(new SurveyRun(test, evaluator.evaluate(test)));
     }
     return runs;
+  }
+
+  private Instrument instrument() {
+    return new Instrument(
+        stated.loadUncertaintyN(),
+        stated.loadScaleUncertaintyPercent(),
+        stated.gaugeUncertaintyMm(),
+        stated.gaugeScaleUncertaintyPercent(),
+        springNPerMm);
   }
 
   private double error(double standardUncertainty) {
@@ -145,7 +157,7 @@ final class InventedShaft {
     boolean[] measured = new boolean[stations];
     Arrays.fill(measured, true);
     Taper taper = new Taper(SectionShape.ELLIPSE, List.of(at), LENGTH_MM);
-    return new Shaft(taper, measured, null, null, null, 0.02, 0.5, null);
+    return new Shaft(taper, measured, null, null, null, statedDiameterMm, 0.5, null);
   }
 
   private Taper truth(Shaft stated) {

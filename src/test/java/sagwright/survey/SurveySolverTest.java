@@ -9,10 +9,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import sagwright.beam.SetUp;
+import sagwright.modulus.Instrument;
 import sagwright.run.PoorRunException;
 import sagwright.uncertainty.Contribution;
 import sagwright.uncertainty.Estimate;
@@ -148,6 +150,16 @@ class SurveySolverTest {
   }
 
   @Test
+  void twoSetUpsHoweverOftenBearNoPieces() throws PoorRunException {
+    List<SetUp> two = new ArrayList<>(InventedShaft.EIGHT.subList(5, 7));
+    two.addAll(two);
+    two.addAll(two);
+    SurveyAnswer answer = new InventedShaft(4).survey(two);
+    assertTrue(kinds(answer).contains(ModelKind.STRAIGHT), kinds(answer).toString());
+    assertFalse(kinds(answer).contains(ModelKind.PIECES), kinds(answer).toString());
+  }
+
+  @Test
   void aBenchThatRepeatsWorseThanStatedMakesTheUncertaintyGreater() throws PoorRunException {
     List<SetUp> twice = new ArrayList<>(InventedShaft.EIGHT.subList(0, 3));
     twice.addAll(InventedShaft.EIGHT.subList(0, 3));
@@ -187,5 +199,45 @@ class SurveySolverTest {
         assertThrows(DifferentShaftsException.class, () -> SurveyProblem.of(runs));
     assertEquals(2, refused.run());
     assertTrue(refused.getMessage().contains("shaft.stations"));
+  }
+
+  /** Any number of runs anywhere, errors as stated, far greater or none at all stated. */
+  @Test
+  void whateverTheRunsAnAnswerComesThatIsWhole() throws PoorRunException {
+    SplittableRandom random = new SplittableRandom(77);
+    for (int i = 0; i < 150; i++) {
+      InventedShaft shaft = new InventedShaft(i);
+      shaft.stations = 2 + random.nextInt(9);
+      shaft.statedPositionMm = new double[] {0, 0.5, 5}[random.nextInt(3)];
+      shaft.statedDiameterMm = new double[] {0, 0.02, 0.3}[random.nextInt(3)];
+      shaft.springNPerMm = random.nextBoolean() ? 0 : 0.05;
+      if (random.nextInt(3) == 0) {
+        shaft.stated = new Instrument(0, 0, 0, 0, 0);
+      }
+      double wave = 0.4 * random.nextDouble();
+      shaft.modulusMPa = x -> 12000 * (1 + wave * Math.sin(x / 150));
+      int n = 2 + random.nextInt(11);
+      List<SetUp> setUps = new ArrayList<>();
+      for (int j = 0; j < n; j++) {
+        double a = 20 + 900 * random.nextDouble();
+        double b = a + 150 + (1470 - a - 150) * random.nextDouble();
+        double c = a + (b - a) * (0.2 + 0.6 * random.nextDouble());
+        double g = random.nextBoolean() ? c : a + (b - a) * (0.2 + 0.6 * random.nextDouble());
+        setUps.add(
+            j > 0 && random.nextInt(4) == 0
+                ? setUps.get(j - 1).turnedBy(90)
+                : new SetUp(a, b, c, g, 0));
+      }
+      SurveyAnswer answer = shaft.survey(setUps);
+      assertTrue(answer.models().contains(answer.proposed()), "case " + i);
+      for (SurveyModel m : answer.models()) {
+        for (double x : new double[] {0, 500, 1000, 1490}) {
+          Estimate e = m.modulusAt(x);
+          assertTrue(
+              e.value() > 0 && e.standardUncertainty() >= 0, "case " + i + " " + m.kind() + e);
+        }
+        assertTrue(Double.isFinite(m.chiSquared()), "case " + i);
+      }
+    }
   }
 }
