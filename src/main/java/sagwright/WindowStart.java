@@ -4,6 +4,7 @@ import java.awt.GraphicsEnvironment;
 import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import javax.swing.SwingUtilities;
@@ -22,6 +23,12 @@ import sagwright.screen.Shell;
 import sagwright.screen.bench.BenchDesk;
 import sagwright.screen.bench.BenchScreen;
 import sagwright.screen.bench.BenchView;
+import sagwright.screen.orders.OrdersDesk;
+import sagwright.screen.orders.OrdersScreen;
+import sagwright.screen.orders.OrdersView;
+import sagwright.screen.rack.RackDesk;
+import sagwright.screen.rack.RackScreen;
+import sagwright.screen.rack.RackView;
 import sagwright.screen.theme.Theme;
 import sagwright.sheet.BadDocumentException;
 import sagwright.sheet.CalibrationReader;
@@ -69,7 +76,7 @@ final class WindowStart implements Windows {
       }
       BenchPlace place = isPractice ? practiceBench(request.seed()) : serialBench(request);
       BenchShop shop = new BenchShop(workshop, species, place, InstantSource.system(), work);
-      showUntilClosed(shop, work, file, request.isDark() ? Theme.DARK : Theme.LIGHT);
+      showUntilClosed(shop, workshop, request.isDark() ? Theme.DARK : Theme.LIGHT, work);
     } catch (WorkshopException e) {
       throw CommandFailure.badInput(e.getMessage());
     } finally {
@@ -90,22 +97,38 @@ final class WindowStart implements Windows {
     return new SerialPlace(new SerialLineOpener(request.port(), request.baud()), calibration);
   }
 
-  private static void showUntilClosed(
-      BenchShop shop, ExecutorService work, Path file, Theme theme) {
-    Mailbox<BenchView> mailbox = new Mailbox<>(BenchDesk.atFirst());
+  private void showUntilClosed(BenchShop shop, Workshop workshop, Theme theme, Executor work) {
+    Mailbox<BenchView> benchMail = new Mailbox<>(BenchDesk.atFirst());
+    Mailbox<RackView> rackMail = new Mailbox<>(RackDesk.atFirst());
+    Mailbox<OrdersView> ordersMail = new Mailbox<>(OrdersDesk.atFirst());
     CountDownLatch closed = new CountDownLatch(1);
-    try (BenchDesk desk = new BenchDesk(shop, work, mailbox)) {
+    try (BenchDesk benchDesk = new BenchDesk(shop, work, benchMail)) {
       Theme.prepare();
       SwingUtilities.invokeLater(
           () -> {
             theme.install();
             Shell shell = new Shell();
-            BenchScreen bench = new BenchScreen(mailbox, desk);
+            RackDesk rackDesk =
+                new RackDesk(
+                    workshop,
+                    species,
+                    work,
+                    rackMail,
+                    tag -> {
+                      benchDesk.lay(tag);
+                      shell.open("Bench");
+                    });
+            OrdersDesk ordersDesk = new OrdersDesk(workshop, species, work, ordersMail);
+            BenchScreen bench = new BenchScreen(benchMail, benchDesk);
             shell.add(bench);
+            shell.add(new RackScreen(rackMail, rackDesk));
+            shell.add(new OrdersScreen(ordersMail, ordersDesk));
+            shell.whenOpened("Rack", rackDesk::refresh);
+            shell.whenOpened("Orders", ordersDesk::refresh);
             shell.open(bench.word());
             MainWindow window =
                 new MainWindow(
-                    "Sagwright: " + file.getFileName(),
+                    "Sagwright: " + workshop.file().getFileName(),
                     shell,
                     () -> {
                       bench.close();

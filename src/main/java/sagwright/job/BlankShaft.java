@@ -1,6 +1,7 @@
 package sagwright.job;
 
 import sagwright.bench.Calibration;
+import sagwright.modulus.Shaft;
 import sagwright.sheet.BadDocumentException;
 import sagwright.sheet.SetUpDocument;
 import sagwright.sheet.Sheet;
@@ -19,6 +20,11 @@ public final class BlankShaft {
   public BlankShaft(Workshop workshop, SpeciesTable species) {
     this.workshop = workshop;
     this.reader = new SheetReader(species);
+  }
+
+  /** Its outline, mass and moisture now. */
+  public Shaft shaft(Blank blank) throws WorkshopException {
+    return now(blank).shaft();
   }
 
   /** A sheet without set-up and run. */

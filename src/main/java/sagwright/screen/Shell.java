@@ -28,6 +28,7 @@ public final class Shell extends JPanel {
   private final JPanel pages = new JPanel(cards);
   private final Map<String, Page> byWord = new LinkedHashMap<>();
   private final Map<String, RailEntry> entries = new LinkedHashMap<>();
+  private final Map<String, Runnable> whenOpened = new LinkedHashMap<>();
   private Page open;
 
   public Shell() {
@@ -87,9 +88,15 @@ public final class Shell extends JPanel {
       open.left();
     }
     open = page;
+    whenOpened.getOrDefault(word, () -> {}).run();
     rail.open(entries.get(word));
     cards.show(pages, word);
     page.opened();
+  }
+
+  /** What is to be done each time that a page comes into view: its records are read anew. */
+  public void whenOpened(String word, Runnable run) {
+    whenOpened.put(word, run);
   }
 
   public Page openPage() {

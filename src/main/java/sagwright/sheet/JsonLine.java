@@ -49,7 +49,7 @@ public final class JsonLine {
   }
 
   /** The object under a key, to be read or to be added to in its place. */
-  JsonLine object(String key) {
+  public JsonLine object(String key) {
     return new JsonLine((ObjectNode) node.get(key));
   }
 

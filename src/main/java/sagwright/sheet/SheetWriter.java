@@ -65,6 +65,15 @@ public final class SheetWriter {
         .putNumbers("deflectionMm", pairs.deflectionMm());
   }
 
+  static JsonLine spliceLine(Splice splice) {
+    return new JsonLine()
+        .put("fromMm", splice.fromMm())
+        .put("coreHalfAtButtMm", splice.coreHalfAtButtMm())
+        .put("densityKgM3", splice.densityKgM3())
+        .put("modulusMPa", splice.modulusMPa())
+        .put("modulusUncertaintyPercent", splice.modulusUncertaintyPercent());
+  }
+
   private static JsonLine shaftLine(Sheet sheet) {
     JsonLine json = new JsonLine();
     Shaft shaft = sheet.shaft();
@@ -90,14 +99,7 @@ public final class SheetWriter {
     json.putObjects("stations", stations);
     Splice splice = shaft.splice();
     if (splice != null) {
-      json.put(
-          "splice",
-          new JsonLine()
-              .put("fromMm", splice.fromMm())
-              .put("coreHalfAtButtMm", splice.coreHalfAtButtMm())
-              .put("densityKgM3", splice.densityKgM3())
-              .put("modulusMPa", splice.modulusMPa())
-              .put("modulusUncertaintyPercent", splice.modulusUncertaintyPercent()));
+      json.put("splice", spliceLine(splice));
     }
     return json;
   }

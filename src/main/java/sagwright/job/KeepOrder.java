@@ -1,0 +1,70 @@
+package sagwright.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import sagwright.grade.Order;
+import sagwright.sheet.BadDocumentException;
+import sagwright.sheet.OrderDocument;
+import sagwright.sheet.OrderReader;
+import sagwright.sheet.OrderWriter;
+import sagwright.workshop.Blank;
+import sagwright.workshop.Workshop;
+import sagwright.workshop.WorkshopException;
+import sagwright.workshop.WorkshopOrder;
+
+/** Takes orders, changes them, and reads them again. */
+public final class KeepOrder {
+  private final Workshop workshop;
+
+  public KeepOrder(Workshop workshop) {
+    this.workshop = workshop;
+  }
+
+  /**
+   * An order as it is kept.
+   *
+   * @param blank the tag that is promised to it, empty for none
+   */
+  public record Kept(Order order, String blank) {}
+
+  /**
+   * A new order.
+   *
+   * @throws WorkshopException also where something of it cannot be: the line says what
+   */
+  public void take(Order order) throws WorkshopException {
+    workshop.orders().enter(document(order));
+  }
+
+  /** A newer version of an order that is there. */
+  public void change(Order order) throws WorkshopException {
+    workshop.orders().change(workshop.orders().require(order.number()), document(order));
+  }
+
+  /** Read by the same reader as every other order, so that the same rules hold. */
+  private static OrderDocument document(Order order) throws WorkshopException {
+    try {
+      return OrderReader.readDocument(OrderWriter.write(order)).requireNumber();
+    } catch (BadDocumentException e) {
+      throw new WorkshopException(e.getMessage());
+    }
+  }
+
+  /** Every order, newest first. */
+  public List<Kept> all() throws WorkshopException {
+    List<Kept> kept = new ArrayList<>();
+    for (WorkshopOrder stored : workshop.orders().all()) {
+      String blank = workshop.promises().blankOf(stored).map(Blank::tag).orElse("");
+      kept.add(0, new Kept(read(stored), blank));
+    }
+    return kept;
+  }
+
+  private static Order read(WorkshopOrder stored) throws WorkshopException {
+    try {
+      return OrderReader.read(stored.document());
+    } catch (BadDocumentException e) {
+      throw new WorkshopException("order " + stored.number() + ": " + e.getMessage());
+    }
+  }
+}

@@ -1,0 +1,100 @@
+package sagwright.screen.orders;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Executor;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import sagwright.grade.Order;
+import sagwright.grade.WordScale;
+import sagwright.job.KeepOrder;
+import sagwright.screen.Desk;
+import sagwright.screen.Mailbox;
+import sagwright.screen.Reply;
+import sagwright.screen.ShopUnits;
+import sagwright.wood.Species;
+import sagwright.wood.SpeciesTable;
+import sagwright.workshop.Workshop;
+import sagwright.workshop.WorkshopException;
+
+/** What stands behind the orders page, on the work thread. */
+public final class OrdersDesk extends Desk implements OrdersActions {
+  private static final Pattern NUMBERED = Pattern.compile("(.*?)(\\d+)");
+
+  private final KeepOrder keepOrder;
+  private final SpeciesTable species;
+  private final Mailbox<OrdersView> mailbox;
+
+  public OrdersDesk(
+      Workshop workshop, SpeciesTable species, Executor work, Mailbox<OrdersView> mailbox) {
+    super(work);
+    this.keepOrder = new KeepOrder(workshop);
+    this.species = species;
+    this.mailbox = mailbox;
+  }
+
+  /** What the page shows before the records were read. */
+  public static OrdersView atFirst() {
+    return view(List.of(), List.of());
+  }
+
+  /** Reads the records anew. */
+  public void refresh() {
+    atWork(this::show);
+  }
+
+  private void show() throws WorkshopException {
+    List<OrdersView.Row> rows =
+        keepOrder.all().stream().map(k -> new OrdersView.Row(k.order(), k.blank())).toList();
+    mailbox.put(view(rows, species.all().stream().map(Species::name).toList()));
+  }
+
+  private static OrdersView view(List<OrdersView.Row> rows, List<String> species) {
+    return new OrdersView(
+        rows,
+        next(rows),
+        WordScale.AT_FIRST.usual(),
+        WordScale.AT_FIRST,
+        species,
+        ShopUnits.METRIC);
+  }
+
+  /** One more than the greatest number there is, in the same form: R-0012 behind R-0011. */
+  private static String next(List<OrdersView.Row> rows) {
+    String prefix = "R-";
+    int digits = 4;
+    long greatest = 0;
+    for (OrdersView.Row row : rows) {
+      Matcher matcher = NUMBERED.matcher(row.order().number());
+      if (matcher.matches() && matcher.group(2).length() < 10) {
+        long number = Long.parseLong(matcher.group(2));
+        if (number > greatest) {
+          greatest = number;
+          prefix = matcher.group(1);
+          digits = matcher.group(2).length();
+        }
+      }
+    }
+    return prefix + String.format(Locale.ROOT, "%0" + digits + "d", greatest + 1);
+  }
+
+  @Override
+  public void take(Order order, Reply reply) {
+    atWork(
+        reply,
+        () -> {
+          keepOrder.take(order);
+          show();
+        });
+  }
+
+  @Override
+  public void change(Order order, Reply reply) {
+    atWork(
+        reply,
+        () -> {
+          keepOrder.change(order);
+          show();
+        });
+  }
+}

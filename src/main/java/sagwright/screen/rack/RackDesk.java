@@ -1,0 +1,182 @@
+package sagwright.screen.rack;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import sagwright.beam.Station;
+import sagwright.job.BlankRecord;
+import sagwright.job.BlankShaft;
+import sagwright.job.KeepBlank;
+import sagwright.modulus.Shaft;
+import sagwright.screen.Desk;
+import sagwright.screen.Mailbox;
+import sagwright.screen.Reply;
+import sagwright.screen.ShopUnits;
+import sagwright.wood.Species;
+import sagwright.wood.SpeciesTable;
+import sagwright.workshop.Blank;
+import sagwright.workshop.RackRow;
+import sagwright.workshop.Workshop;
+import sagwright.workshop.WorkshopException;
+
+/** What stands behind the rack: reads the records and enters blanks, on the work thread. */
+public final class RackDesk extends Desk implements RackActions {
+  /** The stages of a blank, in the order in which it passes them. */
+  private static final List<String> STAGES =
+      List.of("square", "roughed", "second turning", "near size", "planed", "finished cue");
+
+  private final Workshop workshop;
+  private final SpeciesTable species;
+  private final KeepBlank keepBlank;
+  private final BlankShaft shafts;
+  private final Mailbox<RackView> mailbox;
+  private final Consumer<String> layOnBench;
+  private String openTag; // of the work thread
+
+  /**
+   * @param layOnBench lays a blank by its tag and opens the bench; called on the event thread
+   */
+  public RackDesk(
+      Workshop workshop,
+      SpeciesTable species,
+      Executor work,
+      Mailbox<RackView> mailbox,
+      Consumer<String> layOnBench) {
+    super(work);
+    this.workshop = workshop;
+    this.species = species;
+    this.keepBlank = new KeepBlank(workshop, species);
+    this.shafts = new BlankShaft(workshop, species);
+    this.mailbox = mailbox;
+    this.layOnBench = layOnBench;
+  }
+
+  /** What the screen shows before the records were read. */
+  public static RackView atFirst() {
+    return new RackView(List.of(), null, List.of(), STAGES, ShopUnits.METRIC);
+  }
+
+  /** Reads the records anew. */
+  public void refresh() {
+    atWork(this::show);
+  }
+
+  private void show() throws WorkshopException {
+    List<RackView.Row> rows = new ArrayList<>();
+    for (RackRow row : workshop.rack().rows()) {
+      if (row.state().endedWhy() == null && !row.state().isCheckRod()) {
+        rows.add(0, row(row));
+      }
+    }
+    mailbox.put(
+        new RackView(
+            rows,
+            openTag == null ? null : opened(openTag),
+            species.all().stream().map(Species::name).toList(),
+            STAGES,
+            ShopUnits.METRIC));
+  }
+
+  private static RackView.Row row(RackRow row) {
+    return new RackView.Row(
+        row.blank().tag(),
+        orEmpty(row.species()),
+        orEmpty(row.state().stage()),
+        row.massG(),
+        null,
+        row.shaftStiffnessNPerMm(),
+        row.modulusMPa() == null ? null : row.modulusMPa() / 1000,
+        row.testedAt() == null ? "" : row.testedAt().substring(0, 10),
+        orEmpty(row.state().promisedTo()));
+  }
+
+  private RackView.Opened opened(String tag) throws WorkshopException {
+    BlankRecord record = BlankRecord.of(workshop, tag);
+    Blank blank = record.blank();
+    Shaft shaft = shafts.shaft(blank);
+    String stage = orEmpty(record.state().stage());
+    List<BlankEntry.Calipers> calipers = new ArrayList<>();
+    for (int i = 0; i < shaft.taper().stationCount(); i++) {
+      Station s = shaft.taper().station(i);
+      calipers.add(
+          new BlankEntry.Calipers(
+              s.xMm(), s.depthMm(), shaft.widthMeasured()[i] ? s.widthMm() : null));
+    }
+    BlankEntry entry =
+        new BlankEntry(
+            blank.tag(),
+            orEmpty(shaft.species()),
+            stage,
+            shaft.taper().shape(),
+            shaft.taper().lengthMm(),
+            shaft.massG(),
+            shaft.moisturePercent(),
+            calipers);
+    List<String> details = new ArrayList<>();
+    details.add(shaft.species() == null ? "wood not said" : shaft.species());
+    if (!stage.isEmpty()) {
+      details.add(stage);
+    }
+    details.add(ShopUnits.METRIC.lengthText(shaft.taper().lengthMm()));
+    if (shaft.massG() != null) {
+      details.add(ShopUnits.METRIC.massText(shaft.massG()));
+    }
+    return new RackView.Opened(
+        blank.tag(), String.join(", ", details), shaft.taper(), entry, RecordEvents.of(record));
+  }
+
+  private static String orEmpty(String text) {
+    return text == null ? "" : text;
+  }
+
+  @Override
+  public void open(String tag) {
+    atWork(
+        () -> {
+          openTag = tag;
+          show();
+        });
+  }
+
+  @Override
+  public void enter(BlankEntry blank, Reply reply) {
+    atWork(
+        reply,
+        () -> {
+          keepBlank.enter(measured(blank));
+          openTag = blank.tag();
+          show();
+        });
+  }
+
+  @Override
+  public void measure(BlankEntry blank, Reply reply) {
+    atWork(
+        reply,
+        () -> {
+          keepBlank.measure(measured(blank), "measured anew");
+          openTag = blank.tag();
+          show();
+        });
+  }
+
+  private static KeepBlank.Measured measured(BlankEntry b) {
+    return new KeepBlank.Measured(
+        b.tag(),
+        b.species().isBlank() ? null : b.species(),
+        b.stage().isBlank() ? null : b.stage(),
+        b.section(),
+        b.lengthMm(),
+        b.massG(),
+        b.moisturePercent(),
+        b.stations().stream()
+            .map(c -> new KeepBlank.Calipers(c.xMm(), c.depthMm(), c.widthMm()))
+            .toList());
+  }
+
+  @Override
+  public void lay(String tag) {
+    layOnBench.accept(tag);
+  }
+}

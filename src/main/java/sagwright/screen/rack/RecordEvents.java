@@ -1,0 +1,125 @@
+package sagwright.screen.rack;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import sagwright.job.BlankRecord;
+import sagwright.job.RecordFigures;
+import sagwright.quantity.Figures;
+import sagwright.uncertainty.Estimate;
+import sagwright.workshop.CaliperEntry;
+import sagwright.workshop.Grade;
+import sagwright.workshop.Note;
+import sagwright.workshop.Run;
+import sagwright.workshop.StageEntry;
+
+/** The record of a blank as a row of events, oldest first. */
+final class RecordEvents {
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
+
+  private RecordEvents() {}
+
+  /** What holds now stands behind everything that has a day. */
+  private static final Instant NOW = Instant.parse("9000-01-01T00:00:00Z");
+
+  private record Dated(Instant at, RackView.Event event) {}
+
+  static List<RackView.Event> of(BlankRecord record) {
+    List<Dated> events = new ArrayList<>();
+    boolean isFirst = true;
+    for (CaliperEntry entry : record.caliperEntries()) {
+      Double massG = RecordFigures.massG(entry);
+      String figures = massG == null ? "" : Figures.rounded(massG, 1) + " g";
+      String why = isFirst ? "" : entry.why();
+      add(events, entry.at(), isFirst ? "entered" : "measured", figures, why, false);
+      isFirst = false;
+    }
+    for (StageEntry stage : record.stages()) {
+      add(events, stage.at(), "stage", stage.stage(), "", false);
+    }
+    for (Run run : record.runs()) {
+      add(
+          events,
+          instant(run.startedAt()),
+          "tested",
+          figures(run),
+          details(run),
+          run.isSetAside() || run.outcome().answer() == null);
+    }
+    for (Grade grade : record.grades()) {
+      RecordFigures.Graded graded = RecordFigures.of(grade);
+      add(
+          events,
+          grade.at(),
+          "graded",
+          graded.word()
+              + ", "
+              + Figures.chancePercent(graded.chance(), grade.basis().sureness())
+              + " in 100",
+          "for " + grade.orderNumber(),
+          false);
+    }
+    for (Note note : record.notes()) {
+      add(events, note.at(), "note", note.words(), note.initials(), false);
+    }
+    if (record.state().promisedTo() != null) {
+      String to = record.state().promisedTo();
+      add(events, NOW, "promised", "to " + to, "", false);
+    }
+    return events.stream().sorted(Comparator.comparing(Dated::at)).map(Dated::event).toList();
+  }
+
+  private static String figures(Run run) {
+    if (run.outcome().answer() == null) {
+      return "no answer";
+    }
+    Estimate stiffness = RecordFigures.stiffness(run);
+    return Figures.withPlusMinus(stiffness.value(), stiffness.halfWidth95()) + " N/mm";
+  }
+
+  private static String details(Run run) {
+    List<String> parts = new ArrayList<>();
+    parts.add("run " + run.id());
+    if (run.setAsideWhy() != null) {
+      parts.add("set aside: " + run.setAsideWhy());
+    } else if (run.outcome().noAnswer() != null) {
+      parts.add(run.outcome().noAnswer());
+    }
+    if (run.moved() != null) {
+      parts.add("moved from " + run.moved().fromTag());
+    }
+    return String.join(", ", parts);
+  }
+
+  private static void add(
+      List<Dated> events,
+      Instant at,
+      String what,
+      String figures,
+      String details,
+      boolean isSetAside) {
+    boolean isDated = at.isBefore(NOW);
+    String day = isDated ? DAY.format(LocalDate.ofInstant(at, ZoneId.systemDefault())) : "now";
+    events.add(
+        new Dated(
+            at,
+            new RackView.Event(day, what, figures, details == null ? "" : details, isSetAside)));
+  }
+
+  private static Instant instant(String startedAt) {
+    try {
+      return OffsetDateTime.parse(startedAt).toInstant();
+    } catch (DateTimeParseException e) {
+      return LocalDate.parse(startedAt.substring(0, 10)).atStartOfDay(ZoneOffset.UTC).toInstant();
+    }
+  }
+}

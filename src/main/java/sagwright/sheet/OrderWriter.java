@@ -1,0 +1,117 @@
+package sagwright.sheet;
+
+import java.util.List;
+import sagwright.beam.SetUp;
+import sagwright.beam.Splice;
+import sagwright.beam.Station;
+import sagwright.finish.Extra;
+import sagwright.finish.Ferrule;
+import sagwright.finish.FinishPlan;
+import sagwright.finish.Weight;
+import sagwright.grade.Aim;
+import sagwright.grade.Ask;
+import sagwright.grade.Order;
+
+/** Writes orders so that {@link OrderReader} reads the same back. */
+public final class OrderWriter {
+  private OrderWriter() {}
+
+  /** The order's text on one line. */
+  public static String write(Order order) {
+    JsonLine json = new JsonLine().put("format", OrderReader.FORMAT);
+    putText(json, "order", order.number());
+    putText(json, "species", order.species());
+    putText(
+        json, "promisedFor", order.promisedFor() == null ? null : order.promisedFor().toString());
+    putText(json, "notes", order.notes());
+    json.put("finish", finish(order.finish())).put("ask", ask(order.ask()));
+    if (!order.alsoAsked().isEmpty()) {
+      json.putObjects("alsoAsked", order.alsoAsked().stream().map(OrderWriter::ask).toList());
+    }
+    return json.toString();
+  }
+
+  private static JsonLine finish(FinishPlan plan) {
+    List<Station> knots = plan.taper().stations();
+    JsonLine json =
+        new JsonLine()
+            .put("lengthMm", plan.lengthMm())
+            .put("diameterUncertaintyMm", plan.diameterUncertaintyMm())
+            .putObjects(
+                "taper",
+                knots.stream()
+                    .map(k -> new JsonLine().put("xMm", k.xMm()).put("diameterMm", k.depthMm()))
+                    .toList());
+    if (plan.cutFromMm() != null) {
+      json.put("cutFromMm", plan.cutFromMm());
+    }
+    Ferrule ferrule = plan.ferrule();
+    if (ferrule != null) {
+      json.put(
+          "ferrule",
+          new JsonLine()
+              .put("lengthMm", ferrule.lengthMm())
+              .put("boreMm", ferrule.boreMm())
+              .put("densityKgM3", ferrule.densityKgM3()));
+    }
+    Splice splice = plan.splice();
+    if (splice != null) {
+      json.put("splice", SheetWriter.spliceLine(splice));
+    }
+    if (!plan.weights().isEmpty()) {
+      json.putObjects("weights", plan.weights().stream().map(OrderWriter::weight).toList());
+    }
+    if (!plan.extras().isEmpty()) {
+      json.putObjects("extras", plan.extras().stream().map(OrderWriter::extra).toList());
+    }
+    return json;
+  }
+
+  private static JsonLine weight(Weight weight) {
+    return new JsonLine()
+        .put("fromMm", weight.fromMm())
+        .put("toMm", weight.toMm())
+        .put("diameterMm", weight.diameterMm())
+        .put("densityKgM3", weight.densityKgM3());
+  }
+
+  private static JsonLine extra(Extra extra) {
+    JsonLine json = new JsonLine();
+    putText(json, "name", extra.name());
+    return json.put("xMm", extra.xMm()).put("massG", extra.massG());
+  }
+
+  private static JsonLine ask(Ask ask) {
+    SetUp setUp = ask.setUp();
+    JsonLine json =
+        new JsonLine()
+            .put(
+                "setup",
+                new JsonLine()
+                    .put("supportAMm", setUp.supportAMm())
+                    .put("supportBMm", setUp.supportBMm())
+                    .put("loadMm", setUp.loadMm())
+                    .put("gaugeMm", setUp.gaugeMm()))
+            .put("stiffnessNPerMm", ask.stiffnessNPerMm())
+            .put("tolerancePercent", ask.tolerancePercent());
+    putAim(json, ask.massG(), "massG", "massToleranceG");
+    putAim(json, ask.balanceFromButtMm(), "balanceFromButtMm", "balanceToleranceMm");
+    return json;
+  }
+
+  private static void putAim(JsonLine json, Aim aim, String key, String toleranceKey) {
+    if (aim == null) {
+      return;
+    }
+    json.put(key, aim.value());
+    if (aim.tolerance() != null) {
+      json.put(toleranceKey, aim.tolerance());
+    }
+  }
+
+  private static void putText(JsonLine json, String key, String text) {
+    if (text != null) {
+      json.put(key, text);
+    }
+  }
+}
