@@ -48,7 +48,7 @@ class FirmwareOnTerminalTest {
   /**
    * Asks who it is, starts the readings, and reads until the simulation has ended and all is in.
    */
-  private static byte[] talk(TerminalBench bench) throws Exception {
+  private static String talk(TerminalBench bench) throws Exception {
     SerialPort port = SerialPort.getCommPort(bench.path());
     port.setBaudRate(115_200);
     port.setComPortTimeouts(SerialPort.TIMEOUT_READ_SEMI_BLOCKING, 500, 0);
@@ -67,7 +67,7 @@ class FirmwareOnTerminalTest {
         read.write(buffer, 0, n);
         assertTrue(Instant.now().isBefore(deadline), "the simulation does not end");
       }
-      return read.toByteArray();
+      return read.toString(StandardCharsets.ISO_8859_1);
     } finally {
       port.closePort();
     }

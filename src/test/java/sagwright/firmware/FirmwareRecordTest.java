@@ -13,25 +13,25 @@ import org.junit.jupiter.api.io.TempDir;
 /** The whole way: firmware, pseudo-terminal, serial library, {@code record}, workshop. */
 @ExtendWith(BuiltFirmware.class)
 class FirmwareRecordTest {
-  private static final BendShape SHAPE = Record.bend(15, 19);
+  private static final BendShape SHAPE = Recorder.bend(15, 19);
 
   @TempDir Path folder;
-  private Record record;
+  private Recorder record;
 
   @BeforeEach
   void takeTheBlankIn() {
-    record = Record.into(folder);
+    record = Recorder.into(folder);
   }
 
   @Test
   void aShaftOnTheBenchComesOutAsTheOneThatItIs(Simulation simulation) throws Exception {
     JsonNode answer = recorded(simulation);
     assertEquals(
-        Record.STIFFNESS_N_PER_MM,
+        Recorder.STIFFNESS_N_PER_MM,
         answer.get("stiffnessNPerMm").asDouble(),
-        1e-3 * Record.STIFFNESS_N_PER_MM);
+        1e-3 * Recorder.STIFFNESS_N_PER_MM);
     assertEquals(
-        Record.MODULUS_MPA, answer.get("modulusMPa").asDouble(), 1e-3 * Record.MODULUS_MPA);
+        Recorder.MODULUS_MPA, answer.get("modulusMPa").asDouble(), 1e-3 * Recorder.MODULUS_MPA);
     assertEquals(0, answer.get("hysteresisPercent").asDouble(), 0.3);
     assertEquals(0, answer.at("/line/missing").asInt());
     assertEquals(0, answer.at("/line/refused").asInt());
@@ -46,9 +46,9 @@ class FirmwareRecordTest {
     // as many by the head's count, but that a spoiled line end makes one line of two
     assertEquals(refused, answer.at("/line/missing").asInt(), 3 + 0.25 * refused);
     assertEquals(
-        Record.STIFFNESS_N_PER_MM,
+        Recorder.STIFFNESS_N_PER_MM,
         answer.get("stiffnessNPerMm").asDouble(),
-        2e-3 * Record.STIFFNESS_N_PER_MM);
+        2e-3 * Recorder.STIFFNESS_N_PER_MM);
   }
 
   @Test
@@ -56,9 +56,9 @@ class FirmwareRecordTest {
     double fromS = SHAPE.restS() + 1;
     JsonNode answer = recorded(simulation.fault("end-stop-high:" + fromS + ":" + (fromS + 0.3)));
     assertEquals(
-        Record.STIFFNESS_N_PER_MM,
+        Recorder.STIFFNESS_N_PER_MM,
         answer.get("stiffnessNPerMm").asDouble(),
-        2e-3 * Record.STIFFNESS_N_PER_MM);
+        2e-3 * Recorder.STIFFNESS_N_PER_MM);
     assertEquals(0, answer.at("/line/missing").asInt());
     assertTrue(answer.get("warnings").toString().contains("end stop"), answer.toString());
   }
@@ -67,9 +67,9 @@ class FirmwareRecordTest {
   void aPlugPulledOnTheWayDownLeavesAnAnswerWithAWarning(Simulation simulation) throws Exception {
     JsonNode answer = recorded(simulation.with("hang-up-at", SHAPE.peakAtS() + 3));
     assertEquals(
-        Record.STIFFNESS_N_PER_MM,
+        Recorder.STIFFNESS_N_PER_MM,
         answer.get("stiffnessNPerMm").asDouble(),
-        1e-3 * Record.STIFFNESS_N_PER_MM);
+        1e-3 * Recorder.STIFFNESS_N_PER_MM);
     assertTrue(answer.get("warnings").toString().contains("lost"), answer.toString());
   }
 
@@ -81,7 +81,7 @@ class FirmwareRecordTest {
                 .with("signal", SHAPE.write(folder))
                 .with("noise", 40)
                 .with("gauge-noise", 1))) {
-      Record.Printed printed = record.from(bench.path());
+      Recorder.Printed printed = record.from(bench.path());
       assertEquals(0, printed.exitCode(), printed.err());
       return printed.json();
     }

@@ -30,7 +30,7 @@ import sagwright.workshop.Workshop;
 @Tag("long")
 class FirmwareSoakTest {
   private static final double SECONDS = 600;
-  private static final BendShape SHAPE = Record.bend(3, 19);
+  private static final BendShape SHAPE = Recorder.bend(3, 19);
   private static final double REPEAT_S = SHAPE.unloadedAtS() + 2;
   private static final int SPEED = 8;
 
@@ -39,9 +39,9 @@ class FirmwareSoakTest {
   @Test
   @Timeout(900)
   void inTenMinutesOfFaultsNothingIsLostAndNoAnswerIsWrong(Simulation simulation) throws Exception {
-    Record record = Record.into(folder);
+    Recorder record = Recorder.into(folder);
     Path sent = folder.resolve("sent.txt");
-    List<Record.Printed> printed = new ArrayList<>();
+    List<Recorder.Printed> printed = new ArrayList<>();
     Map<String, Double> report;
     try (TerminalBench bench = TerminalBench.start(faults(shafts(simulation, sent)))) {
       while (!bench.hasEnded()) {
@@ -65,7 +65,7 @@ class FirmwareSoakTest {
         keptBytes);
     System.out.println("soak: " + lines(record) + "; " + report);
     printed.stream()
-        .map(Record.Printed::err)
+        .map(Recorder.Printed::err)
         .filter(why -> !why.isEmpty())
         .forEach(System.out::print);
   }
@@ -101,13 +101,13 @@ class FirmwareSoakTest {
   }
 
   /** How far the answers are from the shaft's own stiffness; a test without one says why. */
-  private static DescriptiveStatistics judge(List<Record.Printed> printed) throws Exception {
+  private static DescriptiveStatistics judge(List<Recorder.Printed> printed) throws Exception {
     DescriptiveStatistics errorPercent = new DescriptiveStatistics();
-    for (Record.Printed one : printed) {
+    for (Recorder.Printed one : printed) {
       if (one.exitCode() == 0) {
         JsonNode answer = one.json();
         double stiffness = answer.get("stiffnessNPerMm").asDouble();
-        double error = 100 * (stiffness / Record.STIFFNESS_N_PER_MM - 1);
+        double error = 100 * (stiffness / Recorder.STIFFNESS_N_PER_MM - 1);
         assertEquals(0, error, 0.5, answer.toString());
         errorPercent.addValue(error);
       } else {
@@ -118,7 +118,7 @@ class FirmwareSoakTest {
     return errorPercent;
   }
 
-  private static Map<String, Long> lines(Record record) throws Exception {
+  private static Map<String, Long> lines(Recorder record) throws Exception {
     Map<String, Long> sums = new TreeMap<>();
     for (JsonNode run : record.runs()) {
       run.path("line")
@@ -129,7 +129,7 @@ class FirmwareSoakTest {
   }
 
   /** Each run's lines, as they were kept, lie one behind the other in what the head sent. */
-  private static long compareKeptWithSent(Record record, String sent) throws Exception {
+  private static long compareKeptWithSent(Recorder record, String sent) throws Exception {
     long bytes = 0;
     try (Workshop workshop =
         Workshop.open(record.workshop(), new Keeper(InstantSource.system(), "soak"))) {

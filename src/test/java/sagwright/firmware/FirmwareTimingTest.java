@@ -55,7 +55,7 @@ class FirmwareTimingTest {
     long firstUs = stream.readings().get(0).timeUs();
     for (int i = 0; i < stream.readings().size(); i++) {
       double trueUs = firstUs + i * (periodCycles / 16.0);
-      assertEquals(trueUs, stream.readings().get(i).timeUs(), 1.6, "reading " + i);
+      assertEquals(trueUs, (double) stream.readings().get(i).timeUs(), 1.6, "reading " + i);
     }
   }
 

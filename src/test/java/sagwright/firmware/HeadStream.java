@@ -1,6 +1,5 @@
 package sagwright.firmware;
 
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -12,11 +11,10 @@ import org.apache.commons.math3.stat.regression.SimpleRegression;
  */
 record HeadStream(List<HeadLine> readings, List<String> replies, List<String> refused) {
 
-  static HeadStream of(byte[] bytes) {
+  static HeadStream of(String text) {
     List<HeadLine> readings = new ArrayList<>();
     List<String> replies = new ArrayList<>();
     List<String> refused = new ArrayList<>();
-    String text = new String(bytes, StandardCharsets.US_ASCII);
     for (int from = 0, to; (to = text.indexOf('\n', from)) >= 0; from = to + 1) {
       String line = text.substring(from, to);
       Optional<HeadLine> reading = HeadLine.read(line);

@@ -25,8 +25,10 @@ final class Simulation {
     this.head = head;
   }
 
-  /** What came out: the head's bytes and the report of the simulated parts. */
-  record Outcome(byte[] bytes, HeadStream stream, Map<String, Double> report) {
+  /**
+   * What came out: what the head sent, a character a byte, and the report of the simulated parts.
+   */
+  record Outcome(String text, HeadStream stream, Map<String, Double> report) {
     double reported(String name) {
       Double value = report.get(name);
       Assertions.assertNotNull(value, () -> name + " is not in " + report);
@@ -62,8 +64,8 @@ final class Simulation {
       String report = new String(process.getErrorStream().readAllBytes(), StandardCharsets.UTF_8);
       Assertions.assertTrue(process.waitFor(120, TimeUnit.SECONDS), "the simulation hangs");
       Assertions.assertEquals(0, process.exitValue(), report);
-      byte[] bytes = Files.readAllBytes(out);
-      return new Outcome(bytes, HeadStream.of(bytes), reportOf(report));
+      String text = Files.readString(out, StandardCharsets.ISO_8859_1);
+      return new Outcome(text, HeadStream.of(text), reportOf(report));
     } finally {
       Files.deleteIfExists(out);
     }

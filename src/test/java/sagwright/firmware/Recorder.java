@@ -17,7 +17,7 @@ import sagwright.command.Console;
  * The command {@code record} on a workshop that holds the contract's example shaft, run within the
  * test.
  */
-record Record(Path workshop) {
+record Recorder(Path workshop) {
   /** What the bench shows of that shaft on its set-up (docs/contract.md, section 4), N/mm. */
   static final double STIFFNESS_N_PER_MM = 4.103408682270373;
 
@@ -35,8 +35,8 @@ record Record(Path workshop) {
     return new BendShape(restS, peakN / NEWTON_PER_COUNT, 1000 * peakN / STIFFNESS_N_PER_MM);
   }
 
-  static Record into(Path folder) {
-    Record record = new Record(folder.resolve("workshop.db"));
+  static Recorder into(Path folder) {
+    Recorder record = new Recorder(folder.resolve("workshop.db"));
     Printed imported = record.command("import", EXAMPLES + TAG + ".json");
     assertEquals(0, imported.exitCode(), imported.err());
     return record;
