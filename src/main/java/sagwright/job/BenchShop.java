@@ -138,6 +138,16 @@ public final class BenchShop {
         : "The calibration held until " + until + ": calibrate before you rely on it.";
   }
 
+  /** How many runs were cut off by a power failure or a crash, and are not closed yet. */
+  public int cutOffRuns() throws WorkshopException {
+    return workshop.cutOffRuns().count();
+  }
+
+  /** Closes them with what had been read by then. */
+  public List<SalvageRuns.Salvaged> salvage() throws WorkshopException {
+    return new SalvageRuns(workshop, species).all();
+  }
+
   /** All tags, for a field that completes as one types. */
   public List<String> tags() throws WorkshopException {
     return workshop.blanks().all().stream().map(Blank::tag).toList();

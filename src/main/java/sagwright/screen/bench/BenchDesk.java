@@ -13,6 +13,7 @@ import sagwright.bench.HeadTiming;
 import sagwright.job.BenchShop;
 import sagwright.job.LaidBlank;
 import sagwright.job.RightBlank;
+import sagwright.job.SalvageRuns;
 import sagwright.job.TestedRun;
 import sagwright.job.TriedOrder;
 import sagwright.run.PoorRunException;
@@ -40,6 +41,7 @@ public final class BenchDesk implements BenchActions, AutoCloseable {
   private long lastViewNanos; // of the head-reader thread
   private double turnDegrees; // of the work thread, as the next two
   private Run toBeMoved;
+  private boolean offersSalvage;
   private TestedRun questioned;
 
   /**
@@ -51,6 +53,30 @@ public final class BenchDesk implements BenchActions, AutoCloseable {
     this.mailbox = mailbox;
     this.views = new BenchViews(shop);
     this.session = HeadSession.lasting(shop.place().opener(), HeadTiming.ORDINARY, this::follow);
+    atWork(this::offerWhatWasCutOff);
+  }
+
+  private void offerWhatWasCutOff() throws WorkshopException {
+    int count = shop.cutOffRuns();
+    if (count > 0) {
+      offersSalvage = true;
+      become(
+          state.asking(
+              new BenchView.Question(
+                  (count == 1 ? "A run was" : count + " runs were")
+                      + " cut off when the program last ended. Close with what was read?",
+                  List.of(
+                      new BenchView.Offer(Choice.KEEP, "yes, keep what was read"),
+                      new BenchView.Offer(Choice.LATER, "leave it for now")))));
+    }
+  }
+
+  private void salvage() throws WorkshopException {
+    StringBuilder words = new StringBuilder();
+    for (SalvageRuns.Salvaged run : shop.salvage()) {
+      words.append(words.length() == 0 ? "kept on " : ", ").append(run.tag());
+    }
+    become(state.withPhase(state.phase(), words.toString()));
   }
 
   /** What the screen shows before anything was laid. */
@@ -230,6 +256,14 @@ public final class BenchDesk implements BenchActions, AutoCloseable {
   public void answer(Choice choice) {
     atWork(
         () -> {
+          if (offersSalvage) {
+            offersSalvage = false;
+            become(state.asking(null));
+            if (choice == Choice.KEEP) {
+              salvage();
+            }
+            return;
+          }
           if (questioned == null) {
             return;
           }
