@@ -29,6 +29,10 @@ import sagwright.screen.orders.OrdersView;
 import sagwright.screen.rack.RackDesk;
 import sagwright.screen.rack.RackScreen;
 import sagwright.screen.rack.RackView;
+import sagwright.screen.settings.SettingsDesk;
+import sagwright.screen.settings.SettingsScreen;
+import sagwright.screen.settings.SettingsView;
+import sagwright.screen.settings.ShopLook;
 import sagwright.screen.theme.Theme;
 import sagwright.sheet.BadDocumentException;
 import sagwright.sheet.CalibrationReader;
@@ -76,7 +80,9 @@ final class WindowStart implements Windows {
       }
       BenchPlace place = isPractice ? practiceBench(request.seed()) : serialBench(request);
       BenchShop shop = new BenchShop(workshop, species, place, InstantSource.system(), work);
-      showUntilClosed(shop, workshop, request.isDark() ? Theme.DARK : Theme.LIGHT, work);
+      ShopLook kept = ShopLook.of(workshop.settings());
+      ShopLook look = request.isDark() ? new ShopLook(Theme.DARK, kept.units()) : kept;
+      showUntilClosed(shop, workshop, look, work);
     } catch (WorkshopException e) {
       throw CommandFailure.badInput(e.getMessage());
     } finally {
@@ -94,19 +100,22 @@ final class WindowStart implements Windows {
         throw CommandFailure.badInput(request.calibration() + ": " + e.getMessage());
       }
     }
-    return new SerialPlace(new SerialLineOpener(request.port(), request.baud()), calibration);
+    return new SerialPlace(
+        new SwitchedLine(new SerialLineOpener(request.port(), request.baud()), request.baud()),
+        calibration);
   }
 
-  private void showUntilClosed(BenchShop shop, Workshop workshop, Theme theme, Executor work) {
+  private void showUntilClosed(BenchShop shop, Workshop workshop, ShopLook look, Executor work) {
     Mailbox<BenchView> benchMail = new Mailbox<>(BenchDesk.atFirst());
-    Mailbox<RackView> rackMail = new Mailbox<>(RackDesk.atFirst());
-    Mailbox<OrdersView> ordersMail = new Mailbox<>(OrdersDesk.atFirst());
+    Mailbox<RackView> rackMail = new Mailbox<>(RackDesk.atFirst(look.units()));
+    Mailbox<OrdersView> ordersMail = new Mailbox<>(OrdersDesk.atFirst(look.units()));
+    Mailbox<SettingsView> settingsMail = new Mailbox<>(SettingsDesk.atFirst(look));
     CountDownLatch closed = new CountDownLatch(1);
     try (BenchDesk benchDesk = new BenchDesk(shop, work, benchMail)) {
       Theme.prepare();
       SwingUtilities.invokeLater(
           () -> {
-            theme.install();
+            look.theme().install();
             Shell shell = new Shell();
             RackDesk rackDesk =
                 new RackDesk(
@@ -119,10 +128,13 @@ final class WindowStart implements Windows {
                       shell.open("Bench");
                     });
             OrdersDesk ordersDesk = new OrdersDesk(workshop, species, work, ordersMail);
+            SettingsDesk settingsDesk =
+                new SettingsDesk(workshop, shop.place().ports(), work, settingsMail);
             BenchScreen bench = new BenchScreen(benchMail, benchDesk);
             shell.add(bench);
             shell.add(new RackScreen(rackMail, rackDesk));
             shell.add(new OrdersScreen(ordersMail, ordersDesk));
+            shell.addAtFoot(new SettingsScreen(settingsMail, settingsDesk));
             shell.whenOpened("Rack", rackDesk::refresh);
             shell.whenOpened("Orders", ordersDesk::refresh);
             shell.open(bench.word());

@@ -20,6 +20,11 @@ public interface BenchPlace {
   /** Told of every new snapshot, on the head-reader thread. */
   default void follow(BenchSnapshot snapshot) {}
 
+  /** Where its head is, or may be. */
+  default HeadPorts ports() {
+    return HeadPorts.only(opener().description());
+  }
+
   default boolean isPractice() {
     return false;
   }

@@ -77,7 +77,7 @@ final class ShopExample {
     List<RackView.Row> rows = new ArrayList<>();
     rows.add(
         new RackView.Row(
-            "25-014", "European ash", "near size", 355.0, 11.2, 3.212, 11.18, "2026-11-25", ""));
+            "25-014", "European ash", "near size", 355.0, 3.212, 11.18, "2026-11-25", ""));
     for (int i = 13; i > 0; i--) {
       boolean tested = i % 4 != 0;
       rows.add(
@@ -86,7 +86,6 @@ final class ShopExample {
               SPECIES.get(i % 3),
               STAGES.get(i % 5),
               350.0 + 10 * i,
-              tested ? 10.5 + random.nextInt(20) / 10.0 : null,
               tested ? 2.4 + random.nextInt(1400) / 1000.0 : null,
               tested ? 10 + random.nextInt(400) / 100.0 : null,
               tested ? String.format("2026-11-%02d", 2 + i) : "",
@@ -179,13 +178,10 @@ final class ShopExample {
     return new SettingsView(
         List.of("bench head 0042 on ttyUSB0", "ttyS0"),
         "bench head 0042 on ttyUSB0",
-        "80 readings a second, none lost",
         Theme.style().palette().equals(Theme.DARK.palette()) ? Theme.DARK : Theme.LIGHT,
         ShopUnits.METRIC,
         95,
-        25,
         "KM",
-        "made 2 Mar 2026 by KM, due 2 Mar 2027",
         "/home/maker/Sagwright/workshop.db");
   }
 
@@ -304,27 +300,21 @@ final class ShopExample {
   /** Does nothing. */
   static class IdleSettings implements SettingsActions {
     @Override
-    public void listenTo(String port) {}
+    public void look() {}
 
     @Override
-    public void lookForPorts() {}
+    public void listenTo(String port, Reply reply) {}
 
     @Override
-    public void wear(Theme theme) {}
+    public void wear(Theme theme, Reply reply) {}
 
     @Override
-    public void measureIn(ShopUnits units) {}
+    public void measureIn(ShopUnits units, Reply reply) {}
 
     @Override
     public void beSure(double percent, Reply reply) {}
 
     @Override
-    public void loadSafely(double percent, Reply reply) {}
-
-    @Override
-    public void signAs(String initials) {}
-
-    @Override
-    public void calibrateBy(String file, Reply reply) {}
+    public void signAs(String initials, Reply reply) {}
   }
 }

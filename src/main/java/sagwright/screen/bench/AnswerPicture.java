@@ -94,9 +94,16 @@ final class AnswerPicture extends Picture {
   private void verdict(Graphics2D g, Rectangle2D area, BenchView.Forecast forecast) {
     Lettering l = Theme.style().lettering();
     Palette p = Theme.style().palette();
-    TextLine.of(forecast.verdict().word(), l.bold(46), p.ink()).fromLeft(g, -2, 179);
-    TextLine.of(chance(forecast), l.bold(20), p.ink()).toRight(g, area.getMaxX(), 159);
-    TextLine.of(forecast.note(), l.regular(14), p.secondInk()).toRight(g, area.getMaxX(), 179);
+    TextLine word = TextLine.of(forecast.verdict().word(), l.bold(46), p.ink());
+    word.fromLeft(g, -2, 179);
+    double room = area.getWidth() - word.width(g) - 16;
+    List<String> note = TextLine.wrapped(g, forecast.note(), l.regular(14), room);
+    double baseline = note.size() == 1 ? 179 : 172;
+    TextLine.of(chance(forecast), l.bold(20), p.ink()).toRight(g, area.getMaxX(), baseline - 20);
+    for (String line : note) {
+      TextLine.of(line, l.regular(14), p.secondInk()).toRight(g, area.getMaxX(), baseline);
+      baseline += 18;
+    }
   }
 
   private static String chance(BenchView.Forecast forecast) {

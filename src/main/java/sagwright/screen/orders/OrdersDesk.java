@@ -34,8 +34,8 @@ public final class OrdersDesk extends Desk implements OrdersActions {
   }
 
   /** What the page shows before the records were read. */
-  public static OrdersView atFirst() {
-    return view(List.of(), List.of());
+  public static OrdersView atFirst(ShopUnits units) {
+    return view(List.of(), List.of(), units);
   }
 
   /** Reads the records anew. */
@@ -46,17 +46,13 @@ public final class OrdersDesk extends Desk implements OrdersActions {
   private void show() throws WorkshopException {
     List<OrdersView.Row> rows =
         keepOrder.all().stream().map(k -> new OrdersView.Row(k.order(), k.blank())).toList();
-    mailbox.put(view(rows, species.all().stream().map(Species::name).toList()));
+    mailbox.put(
+        view(rows, species.all().stream().map(Species::name).toList(), mailbox.newest().units()));
   }
 
-  private static OrdersView view(List<OrdersView.Row> rows, List<String> species) {
+  private static OrdersView view(List<OrdersView.Row> rows, List<String> species, ShopUnits units) {
     return new OrdersView(
-        rows,
-        next(rows),
-        WordScale.AT_FIRST.usual(),
-        WordScale.AT_FIRST,
-        species,
-        ShopUnits.METRIC);
+        rows, next(rows), WordScale.AT_FIRST.usual(), WordScale.AT_FIRST, species, units);
   }
 
   /** One more than the greatest number there is, in the same form: R-0012 behind R-0011. */

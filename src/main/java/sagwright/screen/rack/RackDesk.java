@@ -31,6 +31,7 @@ public final class RackDesk extends Desk implements RackActions {
   private final KeepBlank keepBlank;
   private final BlankShaft shafts;
   private final Mailbox<RackView> mailbox;
+  private final ShopUnits units;
   private final Consumer<String> layOnBench;
   private String openTag; // of the work thread
 
@@ -49,12 +50,13 @@ public final class RackDesk extends Desk implements RackActions {
     this.keepBlank = new KeepBlank(workshop, species);
     this.shafts = new BlankShaft(workshop, species);
     this.mailbox = mailbox;
+    this.units = mailbox.newest().units();
     this.layOnBench = layOnBench;
   }
 
   /** What the screen shows before the records were read. */
-  public static RackView atFirst() {
-    return new RackView(List.of(), null, List.of(), STAGES, ShopUnits.METRIC);
+  public static RackView atFirst(ShopUnits units) {
+    return new RackView(List.of(), null, List.of(), STAGES, units);
   }
 
   /** Reads the records anew. */
@@ -75,7 +77,7 @@ public final class RackDesk extends Desk implements RackActions {
             openTag == null ? null : opened(openTag),
             species.all().stream().map(Species::name).toList(),
             STAGES,
-            ShopUnits.METRIC));
+            units));
   }
 
   private static RackView.Row row(RackRow row) {
@@ -84,7 +86,6 @@ public final class RackDesk extends Desk implements RackActions {
         orEmpty(row.species()),
         orEmpty(row.state().stage()),
         row.massG(),
-        null,
         row.shaftStiffnessNPerMm(),
         row.modulusMPa() == null ? null : row.modulusMPa() / 1000,
         row.testedAt() == null ? "" : row.testedAt().substring(0, 10),
@@ -118,9 +119,9 @@ public final class RackDesk extends Desk implements RackActions {
     if (!stage.isEmpty()) {
       details.add(stage);
     }
-    details.add(ShopUnits.METRIC.lengthText(shaft.taper().lengthMm()));
+    details.add(units.lengthText(shaft.taper().lengthMm()));
     if (shaft.massG() != null) {
-      details.add(ShopUnits.METRIC.massText(shaft.massG()));
+      details.add(units.massText(shaft.massG()));
     }
     return new RackView.Opened(
         blank.tag(), String.join(", ", details), shaft.taper(), entry, RecordEvents.of(record));

@@ -30,14 +30,13 @@ final class RackList extends JPanel {
             "rack.table",
             List.of(
                 Column.words("tag", 110, RackView.Row::tag),
-                Column.words("species", 170, RackView.Row::species),
-                Column.words("stage", 150, RackView.Row::stage),
+                Column.words("species", 200, RackView.Row::species),
+                Column.words("stage", 190, RackView.Row::stage),
                 Column.figures(
                     "mass, " + mass.symbol(),
                     80,
                     massDecimals,
                     r -> r.massG() == null ? null : mass.fromBase(r.massG())),
-                Column.figures("moisture, %", 110, 1, RackView.Row::moisturePercent),
                 Column.figures("stiffness, N/mm", 135, 3, RackView.Row::stiffnessNPerMm),
                 Column.figures("modulus, GPa", 125, 2, RackView.Row::modulusGPa),
                 Column.words("tested", 122, RackView.Row::tested),

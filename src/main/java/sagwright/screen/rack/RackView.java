@@ -32,7 +32,6 @@ public record RackView(
       String species,
       String stage,
       Double massG,
-      Double moisturePercent,
       Double stiffnessNPerMm,
       Double modulusGPa,
       String tested,

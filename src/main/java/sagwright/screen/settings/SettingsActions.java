@@ -6,26 +6,21 @@ import sagwright.screen.theme.Theme;
 
 /** What can be set. Called on the event thread; every call returns at once. */
 public interface SettingsActions {
-  /** The port that the bench head is on, as the view names it; empty for none. */
-  void listenTo(String port);
+  /** The port that the bench head is on, as the view names it. */
+  void listenTo(String port, Reply reply);
 
-  /** Looks for ports anew. */
-  void lookForPorts();
+  /** Reads anew what is set, and looks for ports. */
+  void look();
 
   /** The window has changed its theme already: keep it for the next start. */
-  void wear(Theme theme);
+  void wear(Theme theme, Reply reply);
 
-  void measureIn(ShopUnits units);
+  /** Units of the forms and lists, from the next start on. */
+  void measureIn(ShopUnits units, Reply reply);
 
   /** How sure the shop wants to be, a chance in percent above 50 and below 100. */
   void beSure(double percent, Reply reply);
 
-  /** The share of a species' bending strength that a test may use, in percent. */
-  void loadSafely(double percent, Reply reply);
-
   /** Initials of whose hand is at work. */
-  void signAs(String initials);
-
-  /** A calibration file to be put in force from now on. */
-  void calibrateBy(String file, Reply reply);
+  void signAs(String initials, Reply reply);
 }

@@ -37,15 +37,11 @@ public final class SettingsScreen extends Page {
   private final JPanel body =
       new JPanel(new MigLayout("insets 8 0 0 0, gap 14 6, hidemode 3", "[]30[320::,fill]14[grow]"));
   private final JComboBox<String> port = choice("port", List.of());
-  private final JLabel line = Text.second("");
   private final JComboBox<String> theme = choice("colours", THEMES);
   private final JComboBox<String> length = choice("lengths in", symbols(LENGTHS));
   private final JComboBox<String> mass = choice("masses in", symbols(MASSES));
   private final JTextField sureness = field("sure from");
-  private final JTextField safeShare = field("safe load");
   private final JTextField initials = field("initials");
-  private final JTextField calibration = field("calibration file");
-  private final JLabel calibrationNow = Text.second("");
   private final JLabel workshop = Text.plain("");
   private transient SettingsView view;
   private boolean showing;
@@ -56,15 +52,10 @@ public final class SettingsScreen extends Page {
     this.actions = actions;
     this.view = mailbox.newest();
     JPanel head = head("[]14[grow]", Text.title("Settings"), Text.second("each holds at once"));
-    row("bench head", port, line);
-    row("calibration file", calibration, calibrationNow);
-    row(
-        "safe load",
-        safeShare,
-        Text.second("% of the species' bending strength; common practice is 25"));
+    row("bench head", port, Text.second("F5 looks for one that was plugged in since"));
     row("sure from", sureness, Text.second("% chance on: then a shaft meets an ask, or does not"));
     row("colours", theme, Text.second(""));
-    row("lengths in", length, Text.second("any other unit may be typed"));
+    row("lengths in", length, Text.second("from the next start on; any other unit may be typed"));
     row("masses in", mass, Text.second(""));
     row("initials", initials, Text.second("sign what is done from now on"));
     row("workshop", workshop, Text.second(""));
@@ -105,19 +96,14 @@ public final class SettingsScreen extends Page {
 
   private void wire() {
     control().say("Look for ports", "F5");
-    control().addActionListener(e -> actions.lookForPorts());
-    key(KeyStroke.getKeyStroke(KeyEvent.VK_F5, 0), actions::lookForPorts);
-    port.addActionListener(
-        e -> chosen(() -> actions.listenTo(String.valueOf(port.getSelectedItem()))));
+    control().addActionListener(e -> actions.look());
+    key(KeyStroke.getKeyStroke(KeyEvent.VK_F5, 0), actions::look);
+    port.addActionListener(e -> chosen(this::listen));
     theme.addActionListener(e -> chosen(this::wear));
     length.addActionListener(e -> chosen(this::measure));
     mass.addActionListener(e -> chosen(this::measure));
-    initials.addActionListener(e -> actions.signAs(initials.getText().trim()));
-    calibration.addActionListener(
-        e -> actions.calibrateBy(calibration.getText().trim(), reply("calibration file")));
+    initials.addActionListener(e -> actions.signAs(initials.getText().trim(), reply("initials")));
     sureness.addActionListener(e -> percent("sure from", sureness, (r, p) -> actions.beSure(p, r)));
-    safeShare.addActionListener(
-        e -> percent("safe load", safeShare, (r, p) -> actions.loadSafely(p, r)));
   }
 
   /** Only what a person chooses counts, not what the view fills in. */
@@ -131,12 +117,17 @@ public final class SettingsScreen extends Page {
     Theme next = Theme.values()[theme.getSelectedIndex()];
     next.install();
     FlatLaf.updateUI();
-    actions.wear(next);
+    actions.wear(next, reply("colours"));
   }
 
   private void measure() {
     actions.measureIn(
-        new ShopUnits(LENGTHS.get(length.getSelectedIndex()), MASSES.get(mass.getSelectedIndex())));
+        new ShopUnits(LENGTHS.get(length.getSelectedIndex()), MASSES.get(mass.getSelectedIndex())),
+        reply("units"));
+  }
+
+  private void listen() {
+    actions.listenTo(String.valueOf(port.getSelectedItem()), reply("bench head"));
   }
 
   private void percent(String name, JTextField field, ObjDoubleConsumer<Reply> keep) {
@@ -159,6 +150,7 @@ public final class SettingsScreen extends Page {
   @Override
   public void opened() {
     complaint = "";
+    actions.look();
     refresh.start();
     port.requestFocusInWindow();
   }
@@ -173,14 +165,11 @@ public final class SettingsScreen extends Page {
     showing = true;
     port.setModel(new DefaultComboBoxModel<>(next.ports().toArray(String[]::new)));
     port.setSelectedItem(next.port().isEmpty() ? null : next.port());
-    line.setText(next.line());
     theme.setSelectedIndex(next.theme().ordinal());
     length.setSelectedItem(next.units().length().symbol());
     mass.setSelectedItem(next.units().mass().symbol());
     show(sureness, Figures.asTyped(next.surenessPercent()));
-    show(safeShare, Figures.asTyped(next.safeSharePercent()));
     show(initials, next.initials());
-    calibrationNow.setText(next.calibration());
     workshop.setText(next.workshop());
     showing = false;
     words();
@@ -196,6 +185,6 @@ public final class SettingsScreen extends Page {
     foot()
         .say(
             complaint.isEmpty() ? "Type and press Enter, or choose." : complaint,
-            "A head that is plugged in later is found by F5.");
+            "The bench head's calibration is kept under Checks.");
   }
 }

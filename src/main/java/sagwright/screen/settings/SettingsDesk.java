@@ -1,0 +1,105 @@
+package sagwright.screen.settings;
+
+import java.util.List;
+import java.util.concurrent.Executor;
+import sagwright.grade.Sureness;
+import sagwright.job.HeadPorts;
+import sagwright.screen.Desk;
+import sagwright.screen.Mailbox;
+import sagwright.screen.Reply;
+import sagwright.screen.ShopUnits;
+import sagwright.screen.theme.Theme;
+import sagwright.workshop.Settings;
+import sagwright.workshop.Workshop;
+import sagwright.workshop.WorkshopException;
+
+/** What stands behind the settings page. */
+public final class SettingsDesk extends Desk implements SettingsActions {
+  private final Workshop workshop;
+  private final HeadPorts ports;
+  private final Mailbox<SettingsView> mailbox;
+
+  public SettingsDesk(
+      Workshop workshop, HeadPorts ports, Executor work, Mailbox<SettingsView> mailbox) {
+    super(work);
+    this.workshop = workshop;
+    this.ports = ports;
+    this.mailbox = mailbox;
+  }
+
+  /** What the page shows before the settings were read. */
+  public static SettingsView atFirst(ShopLook look) {
+    return new SettingsView(
+        List.of(), "", look.theme(), look.units(), 100 * Sureness.USUAL.chance(), "", "");
+  }
+
+  @Override
+  public void look() {
+    atWork(this::show);
+  }
+
+  private void show() throws WorkshopException {
+    Settings settings = workshop.settings();
+    ShopLook look = ShopLook.of(settings);
+    double sureness =
+        settings.get(Settings.SURENESS).map(Double::valueOf).orElse(Sureness.USUAL.chance());
+    mailbox.put(
+        new SettingsView(
+            ports.names(),
+            ports.chosen(),
+            look.theme(),
+            look.units(),
+            Math.round(1e8 * sureness) / 1e6,
+            settings.get(Settings.INITIALS).orElse(""),
+            workshop.file().toString()));
+  }
+
+  private void set(String name, String value, Reply reply) {
+    atWork(
+        reply,
+        () -> {
+          workshop.settings().set(name, value);
+          show();
+        });
+  }
+
+  @Override
+  public void listenTo(String port, Reply reply) {
+    atWork(
+        reply,
+        () -> {
+          ports.choose(port);
+          show();
+        });
+  }
+
+  @Override
+  public void wear(Theme theme, Reply reply) {
+    set(ShopLook.COLOURS, theme.name(), reply);
+  }
+
+  @Override
+  public void measureIn(ShopUnits units, Reply reply) {
+    atWork(
+        reply,
+        () -> {
+          workshop.settings().set(ShopLook.LENGTHS, units.length().name());
+          workshop.settings().set(ShopLook.MASSES, units.mass().name());
+          show();
+        });
+  }
+
+  @Override
+  public void beSure(double percent, Reply reply) {
+    if (!(percent > 50 && percent < 100)) {
+      reply.refused("sure from: above 50 and below 100 %, not " + percent);
+      return;
+    }
+    set(Settings.SURENESS, Double.toString(percent / 100), reply);
+  }
+
+  @Override
+  public void signAs(String initials, Reply reply) {
+    set(Settings.INITIALS, initials, reply);
+  }
+}
