@@ -156,6 +156,9 @@ public final class Taper {
   }
 
   private double straight(double[] y, int piece, double x) {
+    if (x == xMm[piece + 1]) {
+      return y[piece + 1]; // to the last digit, as it was measured
+    }
     double slope = (y[piece + 1] - y[piece]) / (xMm[piece + 1] - xMm[piece]);
     return y[piece] + slope * (x - xMm[piece]);
   }

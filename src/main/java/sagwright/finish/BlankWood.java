@@ -8,7 +8,7 @@ import sagwright.modulus.ModulusAlong;
  * is taken to stay as it is.
  *
  * @param taper the blank's outline
- * @param massG null where not weighed
+ * @param massG null or 0 where not weighed
  * @param modulusMPa of the shaft wood, x from the blank's tip end
  * @param modulusToShearRatio r = E/G
  * @param isSpliced whether the blank has splice wood in it already
@@ -25,8 +25,8 @@ public record BlankWood(
     return new BlankWood(taper, massG, modulusMPa, modulusToShearRatio, false);
   }
 
-  /** Mean density in kg/m³, null without a mass. */
+  /** Mean density in kg/m³, null without a mass; one of 0 is none. */
   public Double densityKgM3() {
-    return massG == null ? null : massG / taper.volumeMm3() * 1e6;
+    return massG == null || massG == 0 ? null : massG / taper.volumeMm3() * 1e6;
   }
 }

@@ -12,6 +12,9 @@ import sagwright.beam.Taper;
  * ends are allowed.
  */
 public final class FinishCheck {
+  /** A diameter worked out between knots is not known better. */
+  private static final double ROUNDING_MM = -Cut.LEAST_SPARE_THAT_FITS_MM;
+
   private final FinishPlan plan;
   private final List<FinishProblem> problems = new ArrayList<>();
 
@@ -78,7 +81,7 @@ public final class FinishCheck {
     notBelowZero("finish.ferrule.densityKgM3", ferrule.densityKgM3());
     if (ferrule.lengthMm() > plan.lengthMm()) {
       add("finish.ferrule.lengthMm", ferrule.lengthMm() + " is longer than the shaft");
-    } else if (ferrule.boreMm() > leastDiameter(0, Math.max(0, ferrule.lengthMm()))) {
+    } else if (ferrule.boreMm() > leastDiameter(0, Math.max(0, ferrule.lengthMm())) + ROUNDING_MM) {
       add("finish.ferrule.boreMm", ferrule.boreMm() + " is wider than the tip");
     }
   }
@@ -98,7 +101,7 @@ public final class FinishCheck {
       add("finish.splice.fromMm", splice.fromMm() + " lies under the ferrule");
     }
     double buttRadius = plan.diameterAt(plan.lengthMm()) / 2;
-    if (splice.coreHalfAtButtMm() > buttRadius) {
+    if (splice.coreHalfAtButtMm() > buttRadius + ROUNDING_MM) {
       add(
           "finish.splice.coreHalfAtButtMm",
           splice.coreHalfAtButtMm() + " is above the butt's radius " + buttRadius);
@@ -125,7 +128,7 @@ public final class FinishCheck {
       } else {
         overlap(i);
         double room = leastDiameter(weight.fromMm(), weight.toMm());
-        if (weight.diameterMm() > room) {
+        if (weight.diameterMm() > room + ROUNDING_MM) {
           add(key + ".diameterMm", weight.diameterMm() + " is wider than the round, " + room);
         }
       }

@@ -86,7 +86,7 @@ public final class PlanForecaster {
     if (!cut.fits()) {
       warnings.add(new FinishWarning.DoesNotFit(cut));
     }
-    if (blank.massG() == null) {
+    if (blank.densityKgM3() == null) {
       warnings.add(new FinishWarning.NotWeighed());
     } else if (blank.isSpliced()) {
       warnings.add(new FinishWarning.SplicedAlready());

@@ -64,10 +64,16 @@ final class NormalTail {
   private static final double NEAR = 0.46875;
   private static final double FAR = 4;
 
+  /** Beyond it the tail is smaller than any double. */
+  private static final double NOTHING_BEYOND = 40;
+
   private NormalTail() {}
 
   /** The chance that a standard normal variable lies above z. */
   static double above(double z) {
+    if (Math.abs(z) > NOTHING_BEYOND) {
+      return z > 0 ? 0 : 1;
+    }
     double x = z / Math.sqrt(2);
     double y = Math.abs(x);
     if (y <= NEAR) {

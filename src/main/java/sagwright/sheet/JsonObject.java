@@ -127,8 +127,9 @@ final class JsonObject {
     if (!Double.isFinite(number)) {
       throw new BadDocumentException(at, "is not a finite number");
     }
-    if (!range.holds(number)) {
-      throw new BadDocumentException(at, "is " + shown(value) + ", " + range.rule());
+    String problem = range.problemOf(number);
+    if (problem != null) {
+      throw new BadDocumentException(at, "is " + shown(value) + ", " + problem);
     }
     return number;
   }

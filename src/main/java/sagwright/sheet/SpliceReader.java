@@ -4,6 +4,9 @@ import sagwright.beam.Splice;
 
 /** The {@code splice} object of a shaft and of a finish. */
 final class SpliceReader {
+  /** A diameter carried on to the end is not known better. */
+  private static final double ROUNDING_MM = 1e-9;
+
   private SpliceReader() {}
 
   /**
@@ -30,7 +33,7 @@ final class SpliceReader {
       throw json.bad("fromMm", "is " + fromMm + ", past the butt end at " + lengthMm);
     }
     double coreHalfMm = json.number("coreHalfAtButtMm", NumberRange.NOT_NEGATIVE);
-    if (coreHalfMm > buttDiameterMm / 2) {
+    if (coreHalfMm > buttDiameterMm / 2 + ROUNDING_MM) {
       throw json.bad(
           "coreHalfAtButtMm",
           "is " + coreHalfMm + ", more than the radius at the butt, " + buttDiameterMm / 2);

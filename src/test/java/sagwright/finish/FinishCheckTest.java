@@ -43,6 +43,29 @@ class FinishCheckTest {
     assertEquals(List.of(), keys(with(new Splice(1473, 4, 1120, 15500, 0))));
   }
 
+  @Test
+  void whatFillsTheRoundToTheLastDigitIsAllowed() {
+    // 9.988… + 1 · (29.690… − 9.988…) is not 29.690… in doubles
+    Taper taper =
+        Taper.round(
+            List.of(Station.round(0, 9.988137759189463), Station.round(1473, 29.690906601627624)),
+            1473);
+    double buttRadiusMm = 29.690906601627624 / 2;
+    double atMm = 1400;
+    double roundMm = 9.988137759189463 * (73 / 1473.0) + 29.690906601627624 * (1400 / 1473.0);
+    FinishPlan filled =
+        new FinishPlan(
+            taper,
+            0.05,
+            8.0,
+            null,
+            new Splice(1000, buttRadiusMm, 1120, 15500, 0),
+            List.of(new Weight(atMm, 1473, roundMm, 7800)),
+            List.of());
+    assertEquals(List.of(), keys(filled));
+    assertEquals(29.690906601627624, taper.depthAt(1473));
+  }
+
   @ParameterizedTest
   @CsvSource({
     "9.4, 100, 9, finish.weights[1].fromMm",

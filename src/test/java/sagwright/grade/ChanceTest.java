@@ -68,6 +68,15 @@ class ChanceTest {
   }
 
   @Test
+  void aLimitHoweverFarOutIsCertain() {
+    Estimate figure = new Estimate(2.25, 0.03);
+    assertEquals(1, Chance.between(-2e10, 2e10, figure));
+    assertEquals(0, Chance.between(1e10, 2e10, figure));
+    assertEquals(1, Chance.below(1e10, figure));
+    assertEquals(0, Chance.above(1e10, figure));
+  }
+
+  @Test
   void whatIsCertainLiesWithinOrDoesNot() {
     Estimate certain = new Estimate(2, 0);
     assertEquals(1, Chance.between(2, 2, certain));

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import sagwright.beam.Flexibility;
 import sagwright.beam.SectionShape;
 import sagwright.beam.SetUp;
+import sagwright.beam.Splice;
 import sagwright.beam.Station;
 import sagwright.beam.Taper;
 import sagwright.run.HandReadings;
@@ -93,6 +94,36 @@ class EvaluatorTest {
             "frame",
             "ratio"),
         e.budget().contributions().stream().map(Contribution::source).toList());
+  }
+
+  /** A core at one modulus with splice wood of the same: the budget of a shaft of one wood. */
+  @Test
+  void aSpliceOfTheSameWoodHasTheBudgetOfOneWood() throws PoorRunException {
+    Shaft whole = exampleShaft(false);
+    BenchSetUp setUp = new BenchSetUp(new SetUp(100, 1100, 620, 500, 0), 0.5, 0.002, 1e-4);
+    Instrument instrument = new Instrument(0.02, 0.1, 0.005, 0.05, 0);
+    ShearRatio ratio = new ShearRatio(14, 2);
+    Evaluation one =
+        evaluator.evaluate(
+            new BendTest(whole, setUp, instrument, ratio, line(EXAMPLE_STIFFNESS, 20)));
+    Shaft spliced =
+        new Shaft(
+            whole.taper(),
+            whole.widthMeasured(),
+            whole.species(),
+            whole.massG(),
+            whole.moisturePercent(),
+            whole.diameterUncertaintyMm(),
+            whole.diameterCommonShare(),
+            new Splice(whole.taper().lengthMm(), 4, 1120, one.modulusMPa(), 0));
+    Evaluation both =
+        evaluator.evaluate(
+            new BendTest(spliced, setUp, instrument, ratio, line(EXAMPLE_STIFFNESS, 20)));
+    assertEquals(one.modulusMPa(), both.modulusMPa(), 1e-9 * one.modulusMPa());
+    for (Contribution of : one.budget().contributions()) {
+      double expected = of.standardUncertainty();
+      assertEquals(expected, contribution(both, of.source()), 2e-9 * expected, of.source());
+    }
   }
 
   /** Every contribution against a central difference through the whole model. */
