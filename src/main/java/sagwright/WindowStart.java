@@ -75,7 +75,7 @@ final class WindowStart implements Windows {
     Keeper keeper = new Keeper(InstantSource.system(), ProgramVersion.text());
     ExecutorService work = Executors.newSingleThreadExecutor(task -> new Thread(task, "work"));
     try (Workshop workshop = Workshop.openOrCreate(file, keeper)) {
-      if (isPractice) {
+      if (isPractice && request.workshop() == null) {
         new PracticeRack(workshop, species).fillWhereEmpty();
       }
       BenchPlace place = isPractice ? practiceBench(request.seed()) : serialBench(request);

@@ -76,6 +76,7 @@ public final class BenchScreen extends Page {
 
   private void show(BenchView next) {
     Phase before = view.phase();
+    boolean isNewlyLaid = next.shaft() != null && !next.shaft().isSameBlankAs(view.shaft());
     view = next;
     head.show(next);
     live.show(next);
@@ -83,6 +84,9 @@ public final class BenchScreen extends Page {
     footSays();
     question(next.question());
     controls();
+    if (isNewlyLaid && side.equals(LIVE)) {
+      toWork();
+    }
     if (next.phase() != before) {
       tones.play(next.phase());
     }

@@ -68,7 +68,11 @@ public record BenchView(
       Taper taper,
       SetUp setUp,
       double modulusToShearRatio,
-      double greatestBendMm) {}
+      double greatestBendMm) {
+    boolean isSameBlankAs(Laid other) {
+      return other != null && other.tag.equals(tag);
+    }
+  }
 
   /**
    * The order that the shaft is tried for.

@@ -52,7 +52,7 @@ final class BenchViews {
         state.tried() == null ? null : tried(state),
         phase(state, snapshot, test),
         detail(state, snapshot, test),
-        test == null ? BenchView.HeadReading.NONE : reading(laid, test),
+        reading(state, test),
         curves(state, test),
         state.shown() == null ? null : answer(state),
         state.graded() == null ? null : forecast(state),
@@ -135,7 +135,23 @@ final class BenchViews {
     if (phase == Phase.LOAD_SLOWLY) {
       return "to " + Figures.rounded(state.laid().limits().targetN(), 0) + " N, then let off";
     }
+    if (phase == Phase.DONE && state.detail().isEmpty()) {
+      return "the greatest of this run";
+    }
     return state.isTesting() ? "" : state.detail();
+  }
+
+  /** While a test runs what the head shows, afterwards the greatest of the run that is shown. */
+  private static BenchView.HeadReading reading(BenchState state, TestSnapshot test) {
+    if (test != null) {
+      return reading(state.laid(), test);
+    }
+    if (state.phase() != Phase.DONE || state.shown() == null) {
+      return BenchView.HeadReading.NONE;
+    }
+    StiffnessFit fit = state.shown().evaluation().fit();
+    return new BenchView.HeadReading(
+        fit.greatestLoadN(), fit.greatestLoadN() / fit.stiffnessNPerMm(), 0);
   }
 
   private static BenchView.HeadReading reading(LaidBlank laid, TestSnapshot test) {

@@ -1,14 +1,18 @@
 package sagwright.screen.theme;
 
+import java.awt.event.ActionEvent;
+import java.awt.event.KeyEvent;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import javax.accessibility.AccessibleContext;
+import javax.swing.AbstractAction;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
+import javax.swing.KeyStroke;
 import javax.swing.LayoutFocusTraversalPolicy;
 import net.miginfocom.swing.MigLayout;
 
@@ -49,7 +53,32 @@ public final class Form extends JPanel {
     choice.setEditable(open);
     place(label, choice, "");
     choice.addActionListener(e -> changed.run());
+    enterGoesOn(choice, choice);
+    if (choice.getEditor().getEditorComponent() instanceof JComponent editor) {
+      enterGoesOn(editor, choice);
+    }
     return choice;
+  }
+
+  /** Without this a choice keeps Enter for itself, and the hand must leave the figures for Tab. */
+  private static void enterGoesOn(JComponent listening, JComboBox<String> choice) {
+    listening.getInputMap().put(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), "goOn");
+    listening
+        .getActionMap()
+        .put(
+            "goOn",
+            new AbstractAction() {
+              private static final long serialVersionUID = 1L;
+
+              @Override
+              public void actionPerformed(ActionEvent e) {
+                if (choice.isEditable()) {
+                  choice.setSelectedItem(choice.getEditor().getItem());
+                }
+                choice.setPopupVisible(false);
+                next(listening);
+              }
+            });
   }
 
   private void place(String label, JComponent field, String unit) {
