@@ -3,6 +3,7 @@ package sagwright.job;
 import java.time.Duration;
 import java.time.InstantSource;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Executor;
 import sagwright.beam.SetUp;
 import sagwright.bench.Calibration;
@@ -15,10 +16,12 @@ import sagwright.run.HandReadings;
 import sagwright.run.PoorRunException;
 import sagwright.sheet.BadDocumentException;
 import sagwright.sheet.OrderReader;
+import sagwright.survey.Bow;
 import sagwright.wood.SafeStress;
 import sagwright.wood.SpeciesTable;
 import sagwright.workshop.Blank;
 import sagwright.workshop.Run;
+import sagwright.workshop.Settings;
 import sagwright.workshop.Workshop;
 import sagwright.workshop.WorkshopException;
 import sagwright.workshop.WorkshopOrder;
@@ -28,6 +31,8 @@ public final class BenchShop {
   /** A test that takes longer is ended. */
   public static final Duration LONGEST_TEST = Duration.ofMinutes(5);
 
+  private static final int USUAL_RUNS_OF_SERIES = 3;
+
   private final Workshop workshop;
   private final SpeciesTable species;
   private final BenchPlace place;
@@ -35,6 +40,7 @@ public final class BenchShop {
   private final RecordTest recordTest;
   private final LayBlank layBlank;
   private final InstantSource clock;
+  private final SurveyShaft survey;
 
   public BenchShop(
       Workshop workshop,
@@ -46,6 +52,7 @@ public final class BenchShop {
     this.species = species;
     this.place = place;
     this.clock = clock;
+    this.survey = new SurveyShaft(species);
     this.safeLoad = new SafeLoad(species, SafeStress.ASSUMED_SHARE);
     this.recordTest = new RecordTest(workshop, species, safeLoad, clock, work);
     this.layBlank = new LayBlank(workshop, species, safeLoad);
@@ -100,12 +107,56 @@ public final class BenchShop {
     }
   }
 
-  /** What a run makes of the finished shaft; nothing is stored. */
-  public GradedForecast forecast(TestedRun run, LaidBlank laid, Order order)
-      throws PoorRunException {
-    return new ForecastShaft(species, sureness())
-        .of(run.sheet(), laid.before().shaft(), order)
-        .graded();
+  /** What the runs of a blank that count show together; empty for none. */
+  public Optional<RunsTogether> together(LaidBlank laid) {
+    return laid.runs().isEmpty()
+        ? Optional.empty()
+        : Optional.of(RunsTogether.of(survey, laid.runs()));
+  }
+
+  /** What the runs make of the finished shaft; nothing is stored. */
+  public GradedForecast forecast(RunsTogether together, LaidBlank laid, Order order) {
+    return new ForecastShaft(species, sureness()).of(together, laid.before(), order);
+  }
+
+  /** The same wood at other moistures. */
+  public WoodInTheYear wood(RunsTogether together) {
+    return WoodInTheYear.of(
+        species, together.newest().sheet().shaft(), together.modulusMPa().value());
+  }
+
+  /** A run's modulus by random draws; takes up to some seconds. */
+  public SecondOpinion secondOpinion(TestedRun run) {
+    return SecondOpinion.of(run);
+  }
+
+  /** How many runs a series has. */
+  public int runsOfSeries() throws WorkshopException {
+    return workshop
+        .settings()
+        .get(Settings.RUNS_OF_SERIES)
+        .map(Integer::parseInt)
+        .orElse(USUAL_RUNS_OF_SERIES);
+  }
+
+  public void setRunsOfSeries(int runs) throws WorkshopException {
+    workshop.settings().set(Settings.RUNS_OF_SERIES, String.valueOf(runs));
+  }
+
+  /** Keeps how far the laid blank is off straight, by rolling it past the gauge. */
+  public Bow keepBow(LaidBlank laid, double[] turnDegrees, double[] readingMm)
+      throws WorkshopException {
+    return new KeepBow(workshop).keep(laid, turnDegrees, readingMm);
+  }
+
+  /** A run that no longer counts; it stays on the record. */
+  public void setAside(Run run, String why) throws WorkshopException {
+    workshop.runs().setAside(run, why);
+  }
+
+  /** A run that was set aside counts again. */
+  public void countAgain(Run run) throws WorkshopException {
+    workshop.runs().keep(run);
   }
 
   /** Grades a blank and keeps the grade on its record. */

@@ -1,5 +1,6 @@
 package sagwright.job;
 
+import java.util.Objects;
 import sagwright.finish.BlankWood;
 import sagwright.grade.GradedForecast;
 import sagwright.grade.Grader;
@@ -36,7 +37,9 @@ public final class ForecastShaft {
    * @throws PoorRunException where the run gives no modulus
    */
   public Answer of(Sheet sheet, Order order) throws PoorRunException {
-    return of(sheet, sheet.shaft(), order);
+    Answer answer = of(sheet, sheet.shaft(), order);
+    GradedForecast graded = BowWarning.beside(answer.graded(), sheet.bowMm());
+    return new Answer(sheet, answer.evaluation(), graded);
   }
 
   /**
@@ -61,6 +64,21 @@ public final class ForecastShaft {
 
   /** The forecast of a blank that several runs were made on: its modulus is as they propose. */
   public GradedForecast of(SurveyShaft.Answer surveyed, Order order) {
-    return grader.grade(surveyed.wood(), order);
+    Double bowMm =
+        surveyed.sheets().stream()
+            .map(tested -> tested.sheet().bowMm())
+            .filter(Objects::nonNull)
+            .findFirst()
+            .orElse(null);
+    return BowWarning.beside(grader.grade(surveyed.wood(), order), bowMm);
+  }
+
+  /**
+   * The forecast of a blank from all its runs that count.
+   *
+   * @param now its newest caliper entry: shape, mass and bow
+   */
+  public GradedForecast of(RunsTogether together, Sheet now, Order order) {
+    return BowWarning.beside(grader.grade(together.wood(now.shaft()), order), now.bowMm());
   }
 }

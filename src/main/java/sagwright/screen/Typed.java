@@ -23,7 +23,20 @@ public final class Typed {
     }
   }
 
-  /** The same, null where nothing is typed. */
+  /** A bare number that must be there; a comma does for its point. */
+  public static double number(String field, String text) throws ComplaintException {
+    try {
+      double number = Double.parseDouble(text.trim().replace(',', '.'));
+      if (Double.isFinite(number)) {
+        return number;
+      }
+    } catch (NumberFormatException e) {
+      // said below
+    }
+    throw new ComplaintException(field + ": " + text + " is not a number");
+  }
+
+  /** The same as a quantity, null where nothing is typed. */
   public static Double optional(String field, String text, Unit bareUnit)
       throws ComplaintException {
     return text.isBlank() ? null : quantity(field, text, bareUnit);

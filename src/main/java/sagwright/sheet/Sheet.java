@@ -88,6 +88,28 @@ public record Sheet(
         tag, stage, bowMm, shaft, setUp, ratio, instrument, read, at, assumed, document);
   }
 
+  /**
+   * The same shaft with its bow; the side it lies on is noted beside.
+   *
+   * @param sideDegrees the turn at which the belly points the way the load pushes
+   */
+  public Sheet withBow(double sizeMm, double sideDegrees) {
+    JsonLine document = JsonLine.parse(json);
+    document.object("shaft").put("bowMm", sizeMm).put("x-bowSideDegrees", sideDegrees);
+    return new Sheet(
+        tag,
+        stage,
+        sizeMm,
+        shaft,
+        setUp,
+        ratio,
+        instrument,
+        readings,
+        startedAt,
+        assumed,
+        document.toString());
+  }
+
   /** This sheet's text under another tag. */
   public String jsonUnderTag(String other) {
     if (other.equals(tag)) {

@@ -31,6 +31,11 @@ public final class SurveyProblem {
     return new SurveyProblem(runs);
   }
 
+  /** Whether runs on both may be surveyed together. */
+  public static boolean isSameShaft(Shaft first, Shaft other) {
+    return difference(first, other) == null;
+  }
+
   /** What tells one shaft from the other, named as a sheet names it; null where nothing does. */
   private static String difference(Shaft first, Shaft other) {
     Taper a = first.taper();

@@ -10,6 +10,9 @@ public final class Settings {
   /** The least chance at which a grade says "meets", 0 to 1. */
   public static final String SURENESS = "sureness";
 
+  /** How many runs a series on the bench has, as a whole number. */
+  public static final String RUNS_OF_SERIES = "runsOfSeries";
+
   private final Database database;
 
   Settings(Database database) {

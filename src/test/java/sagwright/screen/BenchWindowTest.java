@@ -11,6 +11,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import sagwright.beam.SetUp;
 import sagwright.screen.bench.BenchActions;
 import sagwright.screen.bench.BenchExample;
 import sagwright.screen.bench.BenchScreen;
@@ -59,6 +60,27 @@ class BenchWindowTest {
     @Override
     public void keepHandRead(HandRead read, Reply reply) {
       asked.add(read.hung() + " g over " + read.dialMm() + " mm");
+      reply.done();
+    }
+
+    @Override
+    public void makeSeriesOf(int runs) {
+      asked.add("series of " + runs);
+    }
+
+    @Override
+    public void lookBehind() {
+      asked.add("look behind");
+    }
+
+    @Override
+    public void setUp(SetUp setUp) {
+      asked.add(setUp == null ? "usual set-up" : "set up at " + setUp.supportAMm());
+    }
+
+    @Override
+    public void keepBow(List<Rolled> rolled, Reply reply) {
+      asked.add("bow " + rolled);
       reply.done();
     }
 

@@ -66,6 +66,11 @@ public final class Pictures {
     shells.put("bench-question", () -> bench(BenchExample.questioned()));
     shells.put("bench-handread", () -> pressing(bench(BenchExample.ready()), "typed h"));
     shells.put("bench-behind", () -> pressing(bench(BenchExample.questioned()), "typed w"));
+    shells.put("bench-survey", () -> pressing(bench(BenchExample.loaded()), "typed s"));
+    shells.put("bench-bow", () -> pressing(bench(BenchExample.ready()), "typed r"));
+    shells.put(
+        "bench-series",
+        () -> bench(BenchExample.in(BenchExample.loaded(), Phase.TURN, "3 of 3: mark at 120°")));
     shells.put("rack", () -> opened(BenchExample.loading(12.45), "Rack"));
     shells.put(
         "rack-record", () -> ShopExample.recordOpened(opened(BenchExample.loading(12.45), "Rack")));

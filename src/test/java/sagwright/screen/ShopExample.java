@@ -261,6 +261,18 @@ final class ShopExample {
     public void keepHandRead(HandRead read, Reply reply) {}
 
     @Override
+    public void makeSeriesOf(int runs) {}
+
+    @Override
+    public void lookBehind() {}
+
+    @Override
+    public void setUp(SetUp setUp) {}
+
+    @Override
+    public void keepBow(List<Rolled> rolled, Reply reply) {}
+
+    @Override
     public void answer(Choice choice) {}
   }
 

@@ -4,6 +4,7 @@ import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JPanel;
 import sagwright.drawing.Lettering;
@@ -11,12 +12,14 @@ import sagwright.drawing.Palette;
 import sagwright.drawing.SeriesBars;
 import sagwright.drawing.Style;
 import sagwright.drawing.TextLine;
-import sagwright.quantity.Figures;
 import sagwright.screen.theme.Picture;
 import sagwright.screen.theme.QuietButton;
 import sagwright.screen.theme.Theme;
 
-/** What stands behind the ±: the budget, what was assumed, what to be warned of. */
+/**
+ * What stands behind the ±: the budget with what to do about it, the second opinion, the repeats,
+ * the wood at other moistures, what was assumed, what to be warned of.
+ */
 final class BehindPanel extends JPanel {
   private static final long serialVersionUID = 1L;
 
@@ -44,7 +47,7 @@ final class BehindPanel extends JPanel {
     private transient BenchView view;
 
     Sheet() {
-      super("behind.sheet", new Dimension(900, 400));
+      super("behind.sheet", new Dimension(900, 560));
     }
 
     @Override
@@ -53,65 +56,99 @@ final class BehindPanel extends JPanel {
         return;
       }
       Style.smooth(g);
-      Style style = Theme.style();
-      Lettering l = style.lettering();
-      Palette p = style.palette();
-      double middle = area.getWidth() * 0.52;
-      TextLine.of("What stands behind the ±", l.semiBold(24), p.ink()).fromLeft(g, 0, 34);
-      TextLine.of(
-              "each source's share of the modulus, one standard uncertainty",
-              l.regular(14),
-              p.secondInk())
-          .fromLeft(g, 0, 60);
-      List<SeriesBars.Bar> bars = view.answer().budget();
-      new SeriesBars(style)
-          .paint(
-              g, new Rectangle2D.Double(0, 80, middle - 40, SeriesBars.height(bars.size())), bars);
-      double y = 80 + SeriesBars.height(bars.size()) + 34;
-      double one = view.answer().modulusMPa().standardUncertainty();
-      TextLine.of("together ", l.regular(16), p.ink())
-          .then(Figures.value(one, one) + " MPa", l.semiBold(16), p.ink())
-          .then("; times 1.96 it is the ± of the screen, 95 %", l.regular(16), p.secondInk())
-          .fromLeft(g, 0, y);
-      double bottom = list(g, area, middle, 34, "To be warned of", view.warnings(), "nothing");
-      list(
-          g,
-          area,
-          middle,
-          bottom + 30,
-          "Taken for want of better",
-          view.answer().assumed(),
-          "nothing");
+      BehindView behind = view.answer().behind();
+      double middle = area.getWidth() * 0.54;
+      double y = budget(g, behind, middle - 40);
+      y = sentences(g, place(0, y + 8, middle - 40), List.of(behind.advice()), true);
+      y = heading(g, 0, y + 26, "Second opinion");
+      sentences(g, place(0, y, middle - 40), List.of(behind.secondOpinion()), false);
+
+      double right = area.getMaxX() - middle;
+      y = wood(g, behind, place(middle, 34, right));
+      y = heading(g, middle, y + 26, "Repeats and turns");
+      y = sentences(g, place(middle, y, right), behind.turns(), false);
+      y = heading(g, middle, y + 24, "To be warned of");
+      List<String> warned = view.warnings().isEmpty() ? List.of("nothing") : view.warnings();
+      y = sentences(g, place(middle, y, right), warned, false);
+      List<String> assumed = new ArrayList<>(behind.assumed());
+      if (!assumed.isEmpty()) {
+        sentences(
+            g,
+            place(middle, y + 6, right),
+            List.of("taken for want of better: " + String.join(", ", assumed)),
+            false);
+      }
     }
 
-    private static double list(
-        Graphics2D g,
-        Rectangle2D area,
-        double x,
-        double top,
-        String heading,
-        List<String> lines,
-        String none) {
-      Lettering l = Theme.style().lettering();
+    private static Rectangle2D place(double left, double top, double width) {
+      return new Rectangle2D.Double(left, top, width, 0);
+    }
+
+    private static double budget(Graphics2D g, BehindView behind, double width) {
+      Style style = Theme.style();
+      Palette p = style.palette();
+      heading(g, 0, 34, "What stands behind the ±");
+      String under = "each source's share of the squares, " + behind.budgetOf();
+      TextLine.of(under, style.lettering().regular(14), p.secondInk()).fromLeft(g, 0, 58);
+      double height = SeriesBars.height(behind.budget().size());
+      new SeriesBars(style).paint(g, new Rectangle2D.Double(0, 70, width, height), behind.budget());
+      String together = behind.together() + "; times 1.96 it is the ± of the screen, 95 %";
+      return sentences(g, place(0, 70 + height + 26, width), List.of(together), false);
+    }
+
+    private static double wood(Graphics2D g, BehindView behind, Rectangle2D place) {
       Palette p = Theme.style().palette();
-      TextLine.of(heading, l.semiBold(24), p.ink()).fromLeft(g, x, top);
-      double y = top + 30;
-      double width = area.getMaxX() - x;
-      for (String line : lines.isEmpty() ? List.of(none) : lines) {
-        for (String part : TextLine.wrapped(g, line, l.regular(16), width)) {
-          TextLine.of(part, l.regular(16), p.ink()).fromLeft(g, x, y);
-          y += 22;
+      Lettering l = Theme.style().lettering();
+      double y = heading(g, place.getMinX(), place.getMinY(), "The wood");
+      double gpa = place.getMinX() + place.getWidth() * 0.76;
+      TextLine.of("modulus, GPa", l.regular(14), p.secondInk()).toRight(g, gpa, y - 28);
+      TextLine.of("density, kg/m³", l.regular(14), p.secondInk())
+          .toRight(g, place.getMaxX(), y - 28);
+      for (BehindView.Wood wood : behind.woods()) {
+        TextLine.of(wood.when(), l.regular(16), p.ink()).fromLeft(g, place.getMinX(), y);
+        TextLine.of(wood.modulusGPa(), l.regular(16), p.ink()).toRight(g, gpa, y);
+        TextLine.of(wood.densityKgM3(), l.regular(16), p.ink()).toRight(g, place.getMaxX(), y);
+        y += 22;
+      }
+      return y - 22;
+    }
+
+    /** Returns where the first line under it stands. */
+    private static double heading(Graphics2D g, double x, double baseline, String words) {
+      TextLine.of(words, Theme.style().lettering().semiBold(20), Theme.style().palette().ink())
+          .fromLeft(g, x, baseline);
+      return baseline + 26;
+    }
+
+    /** Returns where the last line stands. */
+    private static double sentences(
+        Graphics2D g, Rectangle2D place, List<String> sentences, boolean isBold) {
+      Lettering l = Theme.style().lettering();
+      double y = place.getMinY();
+      for (String sentence : sentences) {
+        for (String line : TextLine.wrapped(g, sentence, l.regular(15), place.getWidth())) {
+          TextLine.of(line, isBold ? l.semiBold(15) : l.regular(15), Theme.style().palette().ink())
+              .fromLeft(g, place.getMinX(), y);
+          y += 20;
         }
-        y += 6;
       }
       return y;
     }
 
     @Override
     protected String describe() {
-      return view == null || view.answer() == null
-          ? "no answer yet"
-          : String.join(". ", view.warnings());
+      if (view == null || view.answer() == null) {
+        return "no answer yet";
+      }
+      BehindView behind = view.answer().behind();
+      List<String> words = new ArrayList<>();
+      words.add(behind.together());
+      words.add(behind.advice());
+      words.add(behind.secondOpinion());
+      behind.woods().forEach(w -> words.add(w.when() + ": " + w.modulusGPa() + " GPa"));
+      words.addAll(behind.turns());
+      words.addAll(view.warnings());
+      return String.join(". ", words);
     }
   }
 }

@@ -1,6 +1,7 @@
 package sagwright.screen.bench;
 
 import java.util.List;
+import sagwright.beam.SetUp;
 import sagwright.screen.Reply;
 
 /**
@@ -26,6 +27,18 @@ public interface BenchActions {
   /** A run that was read by hand. */
   void keepHandRead(HandRead read, Reply reply);
 
+  /** A series has so many runs from now on. */
+  void makeSeriesOf(int runs);
+
+  /** Someone looks behind the ±: the second opinion is wanted. */
+  void lookBehind();
+
+  /** The bench is set up otherwise for the blank that lies there; null for as usual. */
+  void setUp(SetUp setUp);
+
+  /** The blank was rolled past the gauge with no load on it. */
+  void keepBow(List<Rolled> rolled, Reply reply);
+
   /** Answers the question that the view asks. */
   void answer(Choice choice);
 
@@ -43,12 +56,17 @@ public interface BenchActions {
     }
   }
 
+  /** A gauge reading at a turn, no load on the shaft; from any zero. */
+  record Rolled(double turnDegrees, double gaugeMm) {}
+
   /** An answer that a question offers; the view says which. */
   enum Choice {
     /** It is the right blank: the run stays. */
     KEEP,
     /** It is another blank: lay that one; the run goes with it, with a trace. */
     MOVE,
+    /** The run no longer counts; it stays on the record. */
+    SET_ASIDE,
     /** Leave it as it is for now. */
     LATER
   }

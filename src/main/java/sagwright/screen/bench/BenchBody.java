@@ -25,15 +25,24 @@ final class BenchBody extends JPanel implements Zoom.Zoomed {
   private final QuietButton turn;
   private final QuietButton handRead;
   private final QuietButton behind;
+  private final QuietButton survey;
+  private final QuietButton bow;
   private double zoom = 1;
 
-  BenchBody(Runnable turnOn, Runnable typeIn, Runnable lookBehind) {
+  /** What its small actions do. */
+  record Ways(
+      Runnable turnOn, Runnable typeIn, Runnable lookBehind, Runnable survey, Runnable roll) {}
+
+  BenchBody(Ways ways) {
     setLayout(null);
     setName("bench.body");
-    turn = quiet("bench.turn", "turn by 90°", "T", turnOn);
-    handRead = quiet("bench.handRead", "type in a run", "H", typeIn);
-    behind = quiet("bench.behind", "± is 95 %: why", "W", lookBehind);
-    for (JComponent part : new JComponent[] {stage, plot, behind, answer, turns, turn, handRead}) {
+    turn = quiet("bench.turn", "turn by 90°", "T", ways.turnOn());
+    handRead = quiet("bench.handRead", "type in a run", "H", ways.typeIn());
+    behind = quiet("bench.behind", "± is 95 %: why", "W", ways.lookBehind());
+    survey = quiet("bench.survey", "all runs", "S", ways.survey());
+    bow = quiet("bench.bow", "bow", "R", ways.roll());
+    for (JComponent part :
+        new JComponent[] {stage, survey, bow, plot, behind, answer, turns, turn, handRead}) {
       add(part);
     }
   }
@@ -52,6 +61,9 @@ final class BenchBody extends JPanel implements Zoom.Zoomed {
     turn.setEnabled(view.shaft() != null && !view.phase().isRunning());
     handRead.setEnabled(view.shaft() != null && !view.phase().isRunning());
     behind.setVisible(view.answer() != null);
+    survey.setVisible(view.answer() != null);
+    bow.setVisible(view.shaft() != null);
+    bow.setEnabled(!view.phase().isRunning());
   }
 
   @Override
@@ -71,6 +83,11 @@ final class BenchBody extends JPanel implements Zoom.Zoomed {
     int answerWidth = px(ANSWER_WIDTH) + spare / 3;
     int answerLeft = turnsLeft - px(GAP) - answerWidth;
     plot.setBounds(0, top, answerLeft - px(GAP + 16), low);
+    int surveyWidth = survey.getPreferredSize().width;
+    int bowWidth = bow.getPreferredSize().width;
+    int plotEnd = answerLeft - px(GAP + 8);
+    survey.setBounds(plotEnd - surveyWidth, top - px(7), surveyWidth, px(ACTIONS));
+    bow.setBounds(plotEnd - surveyWidth - px(8) - bowWidth, top - px(7), bowWidth, px(ACTIONS));
     answer.setBounds(answerLeft, top, answerWidth, low);
     Dimension why = behind.getPreferredSize();
     behind.setBounds(

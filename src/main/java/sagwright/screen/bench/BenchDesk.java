@@ -1,8 +1,11 @@
 package sagwright.screen.bench;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Executor;
 import sagwright.beam.SetUp;
 import sagwright.bench.BenchSnapshot;
@@ -13,12 +16,14 @@ import sagwright.bench.HeadTiming;
 import sagwright.job.BenchShop;
 import sagwright.job.LaidBlank;
 import sagwright.job.RightBlank;
+import sagwright.job.RunsTogether;
 import sagwright.job.SalvageRuns;
 import sagwright.job.TestedRun;
 import sagwright.job.TriedOrder;
 import sagwright.run.PoorRunException;
 import sagwright.screen.Mailbox;
 import sagwright.screen.Reply;
+import sagwright.survey.Bow;
 import sagwright.workshop.Run;
 import sagwright.workshop.WorkshopException;
 
@@ -39,10 +44,12 @@ public final class BenchDesk implements BenchActions, AutoCloseable {
   private final HeadSession session;
   private volatile BenchState state = BenchState.EMPTY;
   private long lastViewNanos; // of the head-reader thread
-  private double turnDegrees; // of the work thread, as the next two
+  private double turnDegrees; // of the work thread, as all that follow
+  private SetUp setUp; // null for the usual one
+  private BenchSeries series = BenchSeries.of(1);
   private Run toBeMoved;
-  private boolean offersSalvage;
-  private TestedRun questioned;
+  private Map<Choice, Job> answers = Map.of();
+  private final Set<Long> leftIn = new HashSet<>();
 
   /**
    * @param work one thread, the workshop's one writer
@@ -59,15 +66,14 @@ public final class BenchDesk implements BenchActions, AutoCloseable {
   private void offerWhatWasCutOff() throws WorkshopException {
     int count = shop.cutOffRuns();
     if (count > 0) {
-      offersSalvage = true;
-      become(
-          state.asking(
-              new BenchView.Question(
-                  (count == 1 ? "A run was" : count + " runs were")
-                      + " cut off when the program last ended. Close with what was read?",
-                  List.of(
-                      new BenchView.Offer(Choice.KEEP, "yes, keep what was read"),
-                      new BenchView.Offer(Choice.LATER, "leave it for now")))));
+      ask(
+          new BenchView.Question(
+              (count == 1 ? "A run was" : count + " runs were")
+                  + " cut off when the program last ended. Close with what was read?",
+              List.of(
+                  new BenchView.Offer(Choice.KEEP, "yes, keep what was read"),
+                  new BenchView.Offer(Choice.LATER, "leave it for now"))),
+          Map.of(Choice.KEEP, this::salvage));
     }
   }
 
@@ -112,6 +118,11 @@ public final class BenchDesk implements BenchActions, AutoCloseable {
     mailbox.put(views.of(next, session.snapshot()));
   }
 
+  private void ask(BenchView.Question question, Map<Choice, Job> next) {
+    answers = next;
+    become(state.asking(question));
+  }
+
   private interface Job {
     void run() throws WorkshopException;
   }
@@ -139,20 +150,33 @@ public final class BenchDesk implements BenchActions, AutoCloseable {
             return;
           }
           turnDegrees = 0;
+          setUp = null;
+          series = BenchSeries.of(shop.runsOfSeries());
           LaidBlank laid = laid(tag);
           if (toBeMoved != null) {
             shop.move(toBeMoved, laid.blank());
             toBeMoved = null;
             laid = laid(tag);
           }
-          become(state.withLaid(laid));
+          answers = Map.of();
+          become(state.withLaid(laid, together(laid)));
           forecast();
         });
   }
 
   private LaidBlank laid(String tag) throws WorkshopException {
-    SetUp usual = shop.usualSetUp().turnedBy(turnDegrees);
-    return shop.lay(tag, usual);
+    SetUp here = setUp == null ? shop.usualSetUp() : setUp;
+    return shop.lay(tag, here.turnedBy(turnDegrees));
+  }
+
+  private RunsTogether together(LaidBlank laid) {
+    return shop.together(laid).orElse(null);
+  }
+
+  /** Reads the blank's record anew, the shaft as it lies. */
+  private void layAgain() throws WorkshopException {
+    LaidBlank laid = laid(state.laid().blank().tag());
+    become(state.withRecord(laid, together(laid)));
   }
 
   @Override
@@ -165,14 +189,10 @@ public final class BenchDesk implements BenchActions, AutoCloseable {
         });
   }
 
-  private void forecast() throws WorkshopException {
-    if (state.tried() == null || state.shown() == null) {
-      return;
-    }
-    try {
-      become(state.withGraded(shop.forecast(state.shown(), state.laid(), state.tried().order())));
-    } catch (PoorRunException e) {
-      become(state.withPhase(state.phase(), e.getMessage()));
+  private void forecast() {
+    if (state.tried() != null && state.together() != null) {
+      become(
+          state.withGraded(shop.forecast(state.together(), state.laid(), state.tried().order())));
     }
   }
 
@@ -206,8 +226,7 @@ public final class BenchDesk implements BenchActions, AutoCloseable {
       return;
     }
     LaidBlank before = state.laid();
-    LaidBlank laid = laid(before.blank().tag());
-    become(state.withRecord(laid));
+    layAgain();
     if (run.isSetAside()) {
       become(state.withPhase(Phase.BROKEN_OFF, ""));
     } else if (run.outcome().answer() == null) {
@@ -218,12 +237,90 @@ public final class BenchDesk implements BenchActions, AutoCloseable {
       become(state.withShown(tested));
       Optional<RightBlank.Difference> difference = RightBlank.of(tested, before);
       if (difference.isPresent() && difference.get().isDoubtful()) {
-        questioned = tested;
-        become(state.asking(question(difference.get())));
+        ask(
+            question(difference.get()),
+            Map.of(
+                Choice.KEEP, this::goOn,
+                Choice.MOVE, () -> moveAway(tested),
+                Choice.LATER, this::forecast));
       } else {
-        grade();
+        goOn();
       }
     }
+  }
+
+  private void moveAway(TestedRun tested) {
+    toBeMoved = tested.run();
+    become(
+        BenchState.EMPTY
+            .withTried(state.tried())
+            .withPhase(Phase.NO_BLANK, "type the tag of the blank that lies there"));
+  }
+
+  /** A run was kept: it is graded with its likes, and the series goes on. */
+  private void goOn() throws WorkshopException {
+    series = series.oneMore();
+    grade();
+    if (series.goesOn()) {
+      turnDegrees = (turnDegrees + series.stepDegrees()) % 360;
+      layAgain();
+      become(
+          state.withPhase(
+              Phase.TURN,
+              (series.done() + 1)
+                  + " of "
+                  + series.runs()
+                  + ": mark "
+                  + ButtPicture.whereMarkIs(turnDegrees)));
+    } else {
+      series = BenchSeries.of(series.runs());
+    }
+    askOfRunStandingOut();
+  }
+
+  private void askOfRunStandingOut() {
+    for (TestedRun run : state.together().standingOut()) {
+      if (!leftIn.contains(run.run().id())) {
+        int number = state.together().runs().indexOf(run) + 1;
+        ask(
+            new BenchView.Question(
+                "Run " + number + " stands out from the others. Set it aside?",
+                List.of(
+                    new BenchView.Offer(Choice.SET_ASIDE, "set it aside; it stays on the record"),
+                    new BenchView.Offer(Choice.LATER, "leave it in"))),
+            Map.of(
+                Choice.SET_ASIDE, () -> setAside(run, number),
+                Choice.LATER, () -> leftIn.add(run.run().id())));
+        return;
+      }
+    }
+  }
+
+  private void setAside(TestedRun run, int number) throws WorkshopException {
+    shop.setAside(run.run(), state.together().whyItStandsOut(run));
+    countAnew();
+    ask(
+        new BenchView.Question(
+            "Run " + number + " does not count now.",
+            List.of(
+                new BenchView.Offer(Choice.KEEP, "let it count again"),
+                new BenchView.Offer(Choice.LATER, "leave it aside"))),
+        Map.of(
+            Choice.KEEP,
+            () -> {
+              shop.countAgain(run.run());
+              leftIn.add(run.run().id());
+              countAnew();
+            }));
+  }
+
+  /** Which runs count has changed. */
+  private void countAnew() throws WorkshopException {
+    Phase phase = state.phase();
+    String detail = state.detail();
+    layAgain();
+    become(state.withShown(state.together().newest()).withPhase(phase, detail));
+    grade();
   }
 
   private static BenchView.Question question(RightBlank.Difference difference) {
@@ -256,31 +353,10 @@ public final class BenchDesk implements BenchActions, AutoCloseable {
   public void answer(Choice choice) {
     atWork(
         () -> {
-          if (offersSalvage) {
-            offersSalvage = false;
-            become(state.asking(null));
-            if (choice == Choice.KEEP) {
-              salvage();
-            }
-            return;
-          }
-          if (questioned == null) {
-            return;
-          }
-          TestedRun run = questioned;
-          questioned = null;
+          Job job = answers.getOrDefault(choice, () -> {});
+          answers = Map.of();
           become(state.asking(null));
-          switch (choice) {
-            case KEEP -> grade();
-            case MOVE -> {
-              toBeMoved = run.run();
-              become(
-                  BenchState.EMPTY
-                      .withTried(state.tried())
-                      .withPhase(Phase.NO_BLANK, "type the tag of the blank that lies there"));
-            }
-            case LATER -> forecast();
-          }
+          job.run();
         });
   }
 
@@ -295,9 +371,78 @@ public final class BenchDesk implements BenchActions, AutoCloseable {
         () -> {
           if (!state.isTesting() && state.laid() != null) {
             turnDegrees = degrees;
-            become(state.withRecord(laid(state.laid().blank().tag())));
+            layAgain();
+            if (state.phase() == Phase.TURN) {
+              become(state.withPhase(Phase.READY, ""));
+            }
           }
         });
+  }
+
+  @Override
+  public void makeSeriesOf(int runs) {
+    atWork(
+        () -> {
+          if (!state.isTesting() && runs >= 1 && runs <= BenchSeries.MOST_RUNS) {
+            shop.setRunsOfSeries(runs);
+            series = BenchSeries.of(runs);
+            String words = runs == 1 ? "single runs from now on" : "series of " + runs;
+            become(state.withPhase(state.phase(), words));
+          }
+        });
+  }
+
+  @Override
+  public void lookBehind() {
+    atWork(
+        () -> {
+          if (!state.isTesting() && state.shown() != null && state.opinion() == null) {
+            become(state.withOpinion(shop.secondOpinion(state.shown())));
+          }
+        });
+  }
+
+  @Override
+  public void setUp(SetUp next) {
+    atWork(
+        () -> {
+          if (state.isTesting() || state.laid() == null) {
+            return;
+          }
+          setUp = next;
+          turnDegrees = 0;
+          series = BenchSeries.of(series.runs());
+          layAgain();
+          become(
+              state.withPhase(
+                  Phase.READY, next == null ? "" : "move supports and load, then Space"));
+        });
+  }
+
+  @Override
+  public void keepBow(List<Rolled> rolled, Reply reply) {
+    work.execute(
+        () -> {
+          try {
+            Bow bow =
+                shop.keepBow(
+                    state.laid(),
+                    rolled.stream().mapToDouble(Rolled::turnDegrees).toArray(),
+                    rolled.stream().mapToDouble(Rolled::gaugeMm).toArray());
+            layAgain();
+            become(state.withPhase(state.phase(), inWords(bow)));
+            forecast();
+            reply.done();
+          } catch (WorkshopException e) {
+            reply.refused(e.getMessage());
+          }
+        });
+  }
+
+  private static String inWords(Bow bow) {
+    return bow.isSeen()
+        ? String.format(Locale.ROOT, "bow %.2f mm, belly at %.0f°", bow.sizeMm(), bow.sideDegrees())
+        : String.format(Locale.ROOT, "straight within %.2f mm", bow.sizeMm());
   }
 
   @Override
@@ -305,16 +450,15 @@ public final class BenchDesk implements BenchActions, AutoCloseable {
     work.execute(
         () -> {
           try {
-            LaidBlank laid = state.laid();
-            Run run = shop.keepHandRead(laid, HungMass.pairs(read));
-            become(state.withRecord(laid(laid.blank().tag())));
+            Run run = shop.keepHandRead(state.laid(), HungMass.pairs(read));
+            layAgain();
             if (run.outcome().answer() == null) {
               reply.refused("kept without an answer: " + run.outcome().noAnswer());
               return;
             }
             become(state.withShown(shop.tested(run)));
             reply.done();
-            grade();
+            goOn();
           } catch (WorkshopException e) {
             reply.refused(e.getMessage());
           }

@@ -10,7 +10,9 @@ import sagwright.screen.Refresh;
 
 /**
  * The bench. Space begins and ends a test, Esc breaks it off; B goes to the tag, O to the order, T
- * turns the shaft, H types in a run, W shows what stands behind the ±.
+ * turns the shaft, H types in a run, W shows what stands behind the ±, S what all runs show
+ * together, R takes down how far the shaft is off straight; a figure makes a series of so many
+ * runs.
  */
 public final class BenchScreen extends Page {
   private static final long serialVersionUID = 1L;
@@ -21,7 +23,9 @@ public final class BenchScreen extends Page {
   private static final String LIVE = "live";
   private static final String HAND = "hand";
   private static final String BEHIND = "behind";
-  private static final String HOW_TO_TYPE = "Enter goes on.  Enter on an empty line keeps the run.";
+  private static final String SURVEY = "survey";
+  private static final String BOW = "bow";
+  private static final String HOW_TO_TYPE = "Enter goes on.  Enter on an empty line keeps it.";
   private static final double QUARTER_TURN = 90;
 
   private final transient BenchActions actions;
@@ -33,6 +37,8 @@ public final class BenchScreen extends Page {
   private final BenchBody live;
   private final BehindPanel behind;
   private final HandReadForm hand;
+  private final SurveyPanel survey;
+  private final BowForm bow;
   private transient BenchView view;
   private transient BenchView.Question asked;
   private String side = LIVE;
@@ -45,12 +51,23 @@ public final class BenchScreen extends Page {
     this.actions = actions;
     this.view = mailbox.newest();
     this.head = new BenchHead(actions, this::space, this::toWork);
-    this.live = new BenchBody(this::turnOn, () -> turnTo(HAND), () -> turnTo(BEHIND));
+    this.live =
+        new BenchBody(
+            new BenchBody.Ways(
+                this::turnOn,
+                () -> turnTo(HAND),
+                () -> turnTo(BEHIND),
+                () -> turnTo(SURVEY),
+                () -> turnTo(BOW)));
     this.behind = new BehindPanel(() -> turnTo(LIVE));
     this.hand = new HandReadForm(actions, () -> turnTo(LIVE), this::complain);
+    this.survey = new SurveyPanel(() -> turnTo(LIVE), this::measureNext, this::setUpAsUsual);
+    this.bow = new BowForm(actions, () -> turnTo(LIVE), this::complain);
     sides.add(live, LIVE);
     sides.add(hand, HAND);
     sides.add(behind, BEHIND);
+    sides.add(survey, SURVEY);
+    sides.add(bow, BOW);
     fill(head, sides);
     keys();
     control().addActionListener(e -> press());
@@ -81,6 +98,7 @@ public final class BenchScreen extends Page {
     head.show(next);
     live.show(next);
     behind.show(next);
+    survey.show(next);
     footSays();
     question(next.question());
     controls();
@@ -94,11 +112,16 @@ public final class BenchScreen extends Page {
 
   /** While a run is typed in, the foot says how, or what is wrong with it. */
   private void footSays() {
-    if (side.equals(HAND)) {
-      foot().say(complaint.isEmpty() ? HOW_TO_TYPE : complaint, "Weights fall: keep feet clear.");
+    if (isForm()) {
+      String care = side.equals(HAND) ? "Weights fall: keep feet clear." : view.safety();
+      foot().say(complaint.isEmpty() ? HOW_TO_TYPE : complaint, care);
     } else {
       foot().say(view.safety(), footLine(view));
     }
+  }
+
+  private boolean isForm() {
+    return side.equals(HAND) || side.equals(BOW);
   }
 
   private void complain(String words) {
@@ -120,8 +143,8 @@ public final class BenchScreen extends Page {
   }
 
   private void controls() {
-    if (side.equals(HAND)) {
-      control().say("Keep run", "Enter");
+    if (isForm()) {
+      control().say(side.equals(HAND) ? "Keep run" : "Keep bow", "Enter");
       control().setEnabled(true);
       return;
     }
@@ -142,6 +165,14 @@ public final class BenchScreen extends Page {
     letter('t', this::turnOn);
     letter('h', () -> turnTo(HAND));
     letter('w', () -> turnTo(BEHIND));
+    letter('s', () -> turnTo(SURVEY));
+    letter('r', () -> turnTo(BOW));
+    letter('m', this::measureNext);
+    letter('u', this::setUpAsUsual);
+    for (int runs = 1; runs <= BenchSeries.MOST_RUNS; runs++) {
+      int many = runs;
+      key(KeyStroke.getKeyStroke((char) ('0' + runs)), () -> makeSeriesOf(many));
+    }
     for (BenchActions.Choice choice : BenchActions.Choice.values()) {
       letter(keyOf(choice), () -> answer(choice));
     }
@@ -152,6 +183,7 @@ public final class BenchScreen extends Page {
     return switch (choice) {
       case KEEP -> 'y';
       case MOVE -> 'n';
+      case SET_ASIDE -> 'a';
       case LATER -> 'l';
     };
   }
@@ -169,6 +201,8 @@ public final class BenchScreen extends Page {
   private void press() {
     if (side.equals(HAND)) {
       hand.keep();
+    } else if (side.equals(BOW)) {
+      bow.keep();
     } else if (view.phase().isRunning() || view.phase().canBegin()) {
       turnTo(LIVE);
       actions.test();
@@ -191,6 +225,27 @@ public final class BenchScreen extends Page {
     }
   }
 
+  private void makeSeriesOf(int runs) {
+    if (side.equals(LIVE) && view.shaft() != null && !view.phase().isRunning()) {
+      actions.makeSeriesOf(runs);
+    }
+  }
+
+  private void measureNext() {
+    boolean proposes = view.answer() != null && !view.answer().survey().next().isEmpty();
+    if (side.equals(SURVEY) && proposes) {
+      actions.setUp(view.answer().survey().next().get(0).setUp());
+      turnTo(LIVE);
+    }
+  }
+
+  private void setUpAsUsual() {
+    if (side.equals(SURVEY)) {
+      actions.setUp(null);
+      turnTo(LIVE);
+    }
+  }
+
   private void answer(BenchActions.Choice choice) {
     boolean offered = asked != null && asked.offers().stream().anyMatch(o -> o.choice() == choice);
     if (offered) {
@@ -202,8 +257,8 @@ public final class BenchScreen extends Page {
     boolean mayLeave = !view.phase().isRunning() || to.equals(LIVE);
     boolean hasIt =
         to.equals(LIVE)
-            || (to.equals(HAND) && view.shaft() != null)
-            || (to.equals(BEHIND) && view.answer() != null);
+            || ((to.equals(HAND) || to.equals(BOW)) && view.shaft() != null)
+            || ((to.equals(BEHIND) || to.equals(SURVEY)) && view.answer() != null);
     if (to.equals(side) || !mayLeave || !hasIt) {
       return;
     }
@@ -214,7 +269,12 @@ public final class BenchScreen extends Page {
     footSays();
     if (to.equals(HAND)) {
       hand.begin();
+    } else if (to.equals(BOW)) {
+      bow.begin();
     } else {
+      if (to.equals(BEHIND)) {
+        actions.lookBehind();
+      }
       toWork();
     }
   }

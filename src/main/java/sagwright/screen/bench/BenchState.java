@@ -2,6 +2,8 @@ package sagwright.screen.bench;
 
 import sagwright.grade.GradedForecast;
 import sagwright.job.LaidBlank;
+import sagwright.job.RunsTogether;
+import sagwright.job.SecondOpinion;
 import sagwright.job.TestedRun;
 import sagwright.job.TriedOrder;
 
@@ -15,6 +17,8 @@ import sagwright.job.TriedOrder;
  * @param detail the line under the instruction; empty for the phase's own
  * @param isTesting whether a test runs
  * @param shown the run that the plot and the answer are about, null for none
+ * @param together what it and its likes show, null for none
+ * @param opinion the second one on the run shown, null where none was asked for
  * @param graded what it makes for the order tried for, null for none
  * @param question null for none
  */
@@ -25,42 +29,67 @@ record BenchState(
     String detail,
     boolean isTesting,
     TestedRun shown,
+    RunsTogether together,
+    SecondOpinion opinion,
     GradedForecast graded,
     BenchView.Question question) {
   static final BenchState EMPTY =
-      new BenchState(null, null, Phase.NO_BLANK, "", false, null, null, null);
+      new BenchState(null, null, Phase.NO_BLANK, "", false, null, null, null, null, null);
 
-  BenchState withLaid(LaidBlank next) {
+  /**
+   * @param runs what its runs show together, null for none
+   */
+  BenchState withLaid(LaidBlank next, RunsTogether runs) {
     return new BenchState(
-        next, tried, Phase.READY, "", false, next.latest().orElse(null), null, null);
+        next,
+        tried,
+        Phase.READY,
+        "",
+        false,
+        runs == null ? null : runs.newest(),
+        runs,
+        null,
+        null,
+        null);
   }
 
   /** The same blank, its record read anew. */
-  BenchState withRecord(LaidBlank next) {
-    return new BenchState(next, tried, phase, detail, isTesting, shown, graded, question);
+  BenchState withRecord(LaidBlank next, RunsTogether runs) {
+    return new BenchState(
+        next, tried, phase, detail, isTesting, shown, runs, opinion, graded, question);
   }
 
   BenchState withTried(TriedOrder next) {
-    return new BenchState(laid, next, phase, detail, isTesting, shown, null, question);
+    return new BenchState(
+        laid, next, phase, detail, isTesting, shown, together, opinion, null, question);
   }
 
   BenchState withGraded(GradedForecast next) {
-    return new BenchState(laid, tried, phase, detail, isTesting, shown, next, question);
+    return new BenchState(
+        laid, tried, phase, detail, isTesting, shown, together, opinion, next, question);
   }
 
   BenchState withPhase(Phase next, String why) {
-    return new BenchState(laid, tried, next, why, false, shown, graded, question);
+    return new BenchState(
+        laid, tried, next, why, false, shown, together, opinion, graded, question);
   }
 
   BenchState testing() {
-    return new BenchState(laid, tried, Phase.HOLD_STILL, "", true, shown, graded, null);
+    return new BenchState(
+        laid, tried, Phase.HOLD_STILL, "", true, shown, together, opinion, graded, null);
   }
 
   BenchState withShown(TestedRun run) {
-    return new BenchState(laid, tried, Phase.DONE, "", false, run, null, question);
+    return new BenchState(laid, tried, Phase.DONE, "", false, run, together, null, null, question);
+  }
+
+  BenchState withOpinion(SecondOpinion next) {
+    return new BenchState(
+        laid, tried, phase, detail, isTesting, shown, together, next, graded, question);
   }
 
   BenchState asking(BenchView.Question next) {
-    return new BenchState(laid, tried, phase, detail, isTesting, shown, graded, next);
+    return new BenchState(
+        laid, tried, phase, detail, isTesting, shown, together, opinion, graded, next);
   }
 }

@@ -5,7 +5,6 @@ import sagwright.beam.SetUp;
 import sagwright.beam.Taper;
 import sagwright.drawing.FittedLine;
 import sagwright.drawing.PlottedRun;
-import sagwright.drawing.SeriesBars;
 import sagwright.drawing.TurnedRun;
 import sagwright.grade.Ask;
 import sagwright.grade.Verdict;
@@ -112,20 +111,15 @@ public record BenchView(
    * @param from which runs, as "So far, from runs 1 and 2"
    * @param stiffnessNPerMm of the shaft now
    * @param modulusMPa of its wood
-   * @param budget where the modulus's uncertainty comes from, greatest first
-   * @param assumed what was taken for want of better, in words
+   * @param behind what stands behind their uncertainty
+   * @param survey what all runs on the shaft show together
    */
   public record Answer(
       String from,
       Estimate stiffnessNPerMm,
       Estimate modulusMPa,
-      List<SeriesBars.Bar> budget,
-      List<String> assumed) {
-    public Answer {
-      budget = List.copyOf(budget);
-      assumed = List.copyOf(assumed);
-    }
-  }
+      BehindView behind,
+      SurveyView survey) {}
 
   /**
    * What the finished shaft will be against the ask.

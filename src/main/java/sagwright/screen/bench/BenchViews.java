@@ -3,6 +3,7 @@ package sagwright.screen.bench;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.stream.IntStream;
 import sagwright.bench.BenchSnapshot;
 import sagwright.bench.BenchWarning;
@@ -12,22 +13,20 @@ import sagwright.bench.RunTrace;
 import sagwright.bench.TestSnapshot;
 import sagwright.drawing.FittedLine;
 import sagwright.drawing.PlottedRun;
-import sagwright.drawing.SeriesBars;
 import sagwright.drawing.TurnedRun;
 import sagwright.grade.AskGrade;
 import sagwright.grade.WordScale;
 import sagwright.job.BenchShop;
+import sagwright.job.BowWarning;
 import sagwright.job.LaidBlank;
+import sagwright.job.RunsTogether;
+import sagwright.job.SecondOpinion;
 import sagwright.job.TestedRun;
-import sagwright.modulus.BudgetSource;
-import sagwright.modulus.Evaluation;
 import sagwright.modulus.Shaft;
 import sagwright.quantity.Figures;
 import sagwright.run.HandReadings;
 import sagwright.run.Readings;
 import sagwright.run.StiffnessFit;
-import sagwright.uncertainty.Contribution;
-import sagwright.uncertainty.Estimate;
 import sagwright.uncertainty.Warning;
 import sagwright.wood.SafeStress;
 
@@ -39,9 +38,12 @@ final class BenchViews {
   private static final int EARLIER_RUNS = 3;
 
   private final BenchShop shop;
+  private final BehindViews behind;
+  private volatile Answered answered; // of the newest state; either thread may renew it
 
   BenchViews(BenchShop shop) {
     this.shop = shop;
+    this.behind = new BehindViews(shop);
   }
 
   BenchView of(BenchState state, BenchSnapshot snapshot) {
@@ -54,7 +56,7 @@ final class BenchViews {
         detail(state, snapshot, test),
         reading(state, test),
         curves(state, test),
-        state.shown() == null ? null : answer(state),
+        state.shown() == null || state.together() == null ? null : answer(state),
         state.graded() == null ? null : forecast(state),
         words(state),
         turns(state),
@@ -78,6 +80,9 @@ final class BenchViews {
     }
     if (shaft.moisturePercent() != null) {
       details.add(Figures.rounded(shaft.moisturePercent(), 1) + " % moist");
+    }
+    if (laid.before().bowMm() != null) {
+      details.add("bow " + Figures.rounded(laid.before().bowMm(), 2) + " mm");
     }
     return new BenchView.Laid(
         laid.blank().tag(),
@@ -109,7 +114,8 @@ final class BenchViews {
       return test == null ? Phase.HOLD_STILL : phase(test);
     }
     boolean isThere = snapshot.link() == LinkState.READING;
-    return !isThere && state.phase() == Phase.READY ? Phase.NO_HEAD : state.phase();
+    boolean waits = state.phase() == Phase.READY || state.phase() == Phase.TURN;
+    return !isThere && waits ? Phase.NO_HEAD : state.phase();
   }
 
   private static Phase phase(TestSnapshot test) {
@@ -227,37 +233,33 @@ final class BenchViews {
         fit.windowToN());
   }
 
-  private static BenchView.Answer answer(BenchState state) {
-    Evaluation e = state.shown().evaluation();
-    int number = numberOf(state.shown(), state.laid());
-    List<SeriesBars.Bar> bars = new ArrayList<>();
-    for (Contribution c : e.budget().greatestFirst()) {
-      if (c.standardUncertainty() > 0) {
-        double percent = 100 * e.budget().shareOf(c.source());
-        bars.add(
-            new SeriesBars.Bar(
-                BudgetSource.inWords(c.source()),
-                c.standardUncertainty(),
-                Figures.rounded(percent, 0) + " %"));
-      }
+  /** What was worked out for a state once, while nothing that it rests on has changed. */
+  private record Answered(
+      TestedRun shown, RunsTogether together, SecondOpinion opinion, BenchView.Answer answer) {
+    boolean holdsFor(BenchState state) {
+      return shown.equals(state.shown())
+          && together.equals(state.together())
+          && Objects.equals(opinion, state.opinion());
     }
-    return new BenchView.Answer(
-        "From run " + number + " of " + state.laid().runs().size(),
-        new Estimate(e.shaftStiffnessNPerMm(), e.stiffnessStdUncertaintyNPerMm()),
-        new Estimate(e.modulusMPa(), e.modulusStdUncertaintyMPa()),
-        bars,
-        state.shown().assumed());
   }
 
-  private static int numberOf(TestedRun run, LaidBlank laid) {
-    int number = 1;
-    for (TestedRun other : laid.runs()) {
-      if (other.isSameRunAs(run)) {
-        return number;
-      }
-      number++;
+  private BenchView.Answer answer(BenchState state) {
+    Answered known = answered;
+    if (known == null || !known.holdsFor(state)) {
+      known = new Answered(state.shown(), state.together(), state.opinion(), workedOut(state));
+      answered = known;
     }
-    return number;
+    return known.answer();
+  }
+
+  private BenchView.Answer workedOut(BenchState state) {
+    RunsTogether together = state.together();
+    return new BenchView.Answer(
+        "So far, from " + RunWords.of(together),
+        together.stiffnessNPerMm(),
+        together.modulusMPa(),
+        behind.of(together, state.shown(), state.opinion()),
+        SurveyViews.of(together));
   }
 
   private BenchView.Forecast forecast(BenchState state) {
@@ -291,19 +293,20 @@ final class BenchViews {
     }
     double now = state.laid().setUp().positions().turnDegrees();
     List<TurnedRun> turned = new ArrayList<>();
-    int number = 1;
-    for (TestedRun run : state.laid().runs()) {
-      turned.add(
-          new TurnedRun(
-              number,
-              Figures.rounded(run.evaluation().shaftStiffnessNPerMm(), 3),
-              run.setUp().turnDegrees()));
-      number++;
+    RunsTogether together = state.together();
+    if (together != null) {
+      for (TestedRun run : together.repeats()) {
+        turned.add(
+            new TurnedRun(
+                together.runs().indexOf(run) + 1,
+                Figures.rounded(run.evaluation().shaftStiffnessNPerMm(), 3),
+                run.setUp().turnDegrees()));
+      }
     }
     if (state.isTesting()) {
-      turned.add(new TurnedRun(number, "", now));
+      turned.add(new TurnedRun(together == null ? 1 : together.runs().size() + 1, "", now));
     }
-    return new BenchView.Turns(now, turned, TurnWords.of(state.laid().runs()));
+    return new BenchView.Turns(now, turned, TurnWords.of(together));
   }
 
   private String safety(LaidBlank laid) {
@@ -339,9 +342,14 @@ final class BenchViews {
     if (state.shown() != null) {
       state.shown().evaluation().warnings().stream().map(Warning::inWords).forEach(warnings::add);
     }
-    if (state.graded() != null) {
-      state.graded().warnings().stream().map(Warning::inWords).forEach(warnings::add);
+    if (state.together() != null) {
+      state.together().warnings().stream().map(Warning::inWords).forEach(warnings::add);
     }
-    return warnings;
+    if (state.graded() != null) {
+      BowWarning.beside(state.graded(), state.laid().before().bowMm()).warnings().stream()
+          .map(Warning::inWords)
+          .forEach(warnings::add);
+    }
+    return warnings.stream().distinct().toList();
   }
 }

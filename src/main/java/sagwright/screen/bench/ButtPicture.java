@@ -3,6 +3,7 @@ package sagwright.screen.bench;
 import java.awt.Dimension;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
+import java.util.List;
 import java.util.stream.Collectors;
 import sagwright.drawing.ButtEnd;
 import sagwright.drawing.Lettering;
@@ -18,7 +19,8 @@ import sagwright.screen.theme.Theme;
 final class ButtPicture extends Picture {
   private static final long serialVersionUID = 1L;
 
-  private static final double NOTE = 26;
+  private static final double NOTE_LINE = 18;
+  private static final double UNDER_NOTE = 8;
 
   private transient BenchView view;
 
@@ -45,16 +47,22 @@ final class ButtPicture extends Picture {
     BenchView.Turns turns = view.turns();
     TextLine.of("Butt end: mark " + whereMarkIs(turns.nowDegrees()), l.regular(16), p.secondInk())
         .fromLeft(g, 0, 20);
+    List<String> note = TextLine.wrapped(g, turns.note(), l.regular(14), area.getWidth());
+    double noteHeight = UNDER_NOTE + NOTE_LINE * note.size();
     new ButtEnd(Theme.style())
         .paint(
             g,
-            new Rectangle2D.Double(0, 24, area.getWidth(), area.getHeight() - 24 - NOTE),
+            new Rectangle2D.Double(0, 24, area.getWidth(), area.getHeight() - 24 - noteHeight),
             turns.nowDegrees(),
             turns.runs());
-    TextLine.of(turns.note(), l.regular(14), p.secondInk()).fromLeft(g, 0, area.getHeight() - 8);
+    double y = area.getHeight() - UNDER_NOTE - NOTE_LINE * (note.size() - 1);
+    for (String line : note) {
+      TextLine.of(line, l.regular(14), p.secondInk()).fromLeft(g, 0, y);
+      y += NOTE_LINE;
+    }
   }
 
-  private static String whereMarkIs(double turnDegrees) {
+  static String whereMarkIs(double turnDegrees) {
     return switch (Math.floorMod(Math.round((float) turnDegrees), 360)) {
       case 0 -> "up";
       case 90 -> "to the right";

@@ -12,6 +12,8 @@ public enum Phase {
   LET_OFF(Instruction.LET_OFF, "as slowly as you loaded"),
   TOO_MUCH("stop, let off", "near what this shaft may take"),
   DONE(Instruction.DONE, ""),
+  /** The next run of a series waits for the shaft to be turned. */
+  TURN("turn the shaft", ""),
   BROKEN_OFF("broken off", "what was read is kept, set aside"),
   LINE_LOST("line lost", "what was read is kept"),
   NO_ANSWER("no answer", "");

@@ -45,7 +45,7 @@ final class Tones {
       case LOAD_SLOWLY -> new double[] {440, 660};
       case LET_OFF -> new double[] {880, 0, 880};
       case TOO_MUCH -> new double[] {990, 0, 990, 0, 990, 0, 990};
-      case DONE -> new double[] {660, 880, 1100};
+      case DONE, TURN -> new double[] {660, 880, 1100};
       case BROKEN_OFF, NO_ANSWER -> new double[] {440, 330};
       case LINE_LOST -> new double[] {330, 0, 330, 0, 330};
       case NO_BLANK, NO_HEAD, READY -> new double[0];

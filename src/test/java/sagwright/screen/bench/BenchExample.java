@@ -9,7 +9,6 @@ import sagwright.beam.Station;
 import sagwright.beam.Taper;
 import sagwright.drawing.FittedLine;
 import sagwright.drawing.PlottedRun;
-import sagwright.drawing.SeriesBars;
 import sagwright.drawing.TurnedRun;
 import sagwright.grade.Ask;
 import sagwright.grade.Verdict;
@@ -127,6 +126,29 @@ public final class BenchExample {
         v.warnings());
   }
 
+  /** The same, the load off again. */
+  public static BenchView loaded() {
+    BenchView v = in(loading(20), Phase.DONE, "");
+    return new BenchView(
+        v.shaft(),
+        v.order(),
+        v.phase(),
+        v.shownDetail(),
+        new BenchView.HeadReading(0.01, 0.00, 0),
+        v.curves(),
+        v.answer(),
+        v.forecast(),
+        v.words(),
+        new BenchView.Turns(
+            120,
+            List.of(new TurnedRun(1, "3.133", 0), new TurnedRun(2, "3.160", 60)),
+            "stiffer way: 92° ± 6°, by 0.8 %; out-of-round and grain"),
+        v.safety(),
+        v.line(),
+        null,
+        List.of());
+  }
+
   /** Done, four turns, and a result that does not suit the record. */
   public static BenchView questioned() {
     BenchView v = in(loading(20), Phase.DONE, "3.137 N/mm");
@@ -175,19 +197,11 @@ public final class BenchExample {
 
   private static BenchView.Answer answer() {
     return new BenchView.Answer(
-        "So far, from runs 1 and 2",
+        "So far, from runs 1 to 3",
         new Estimate(1 / (1 / benchStiffness() - FRAME_MM_PER_N), 0.006),
         new Estimate(MODULUS_MPA, 117),
-        List.of(
-            new SeriesBars.Bar("diameters", 98, "98 MPa"),
-            new SeriesBars.Bar("supports", 42, "42 MPa"),
-            new SeriesBars.Bar("load scale", 38, "38 MPa"),
-            new SeriesBars.Bar("gauge scale", 21, "21 MPa"),
-            new SeriesBars.Bar("load and gauge position", 17, "17 MPa"),
-            new SeriesBars.Bar("line", 15, "15 MPa"),
-            new SeriesBars.Bar("ratio E/G", 6, "6 MPa"),
-            new SeriesBars.Bar("frame", 0, "0 MPa")),
-        List.of("frame compliance 0.0020 mm/N", "modulus to shear ratio 14"));
+        TrustExample.behind(),
+        TrustExample.survey(TAPER));
   }
 
   private static BenchView.Forecast forecast(
