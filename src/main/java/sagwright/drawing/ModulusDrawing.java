@@ -23,6 +23,9 @@ public final class ModulusDrawing {
   /** Room beside a graph, of its own height. */
   private static final double MARGIN = 0.08;
 
+  /** Labels nearer than this to one another cannot be read. */
+  private static final double NEAR_PX = 16;
+
   private final Style style;
 
   public ModulusDrawing(Style style) {
@@ -53,13 +56,15 @@ public final class ModulusDrawing {
     shaft.outline(g, p);
     new Ruler(style, scale, lengthMm).paint(g, bedPx);
     Axis axis = axis(scene, area.getMinY() + TOP_ROOM, bedPx - SHAFT_ROOM - 8);
-    ticks(g, area, axis);
+    tickLines(g, area, axis);
     if (!scene.along().isEmpty()) {
       band(g, scale, axis, scene.along());
     }
+    tickFigures(g, area, axis);
     for (ModulusScene.HeardRun run : scene.runs()) {
       run(g, scale, axis, run);
     }
+    numbers(g, scale, axis, scene.runs());
     TextLine.of(
             "modulus along the shaft, GPa; band and whiskers are 95 %",
             style.lettering().regular(14), p.secondInk())
@@ -80,19 +85,57 @@ public final class ModulusDrawing {
     return new Axis(low - margin, high + margin, topPx, footPx);
   }
 
-  private void ticks(Graphics2D g, Rectangle2D area, Axis axis) {
-    Palette p = style.palette();
-    double step = Ticks.step((axis.highMPa() - axis.lowMPa()) / 5);
+  private static double[] ticks(Axis axis) {
+    double step = step(axis);
+    double first = Math.ceil(axis.lowMPa() / step) * step;
+    return DoubleStream.iterate(first, at -> at < axis.highMPa(), at -> at + step).toArray();
+  }
+
+  private static double step(Axis axis) {
+    return Ticks.step((axis.highMPa() - axis.lowMPa()) / 5);
+  }
+
+  private void tickLines(Graphics2D g, Rectangle2D area, Axis axis) {
     g.setStroke(Style.HAIR);
-    for (double at = Math.ceil(axis.lowMPa() / step) * step; at < axis.highMPa(); at += step) {
-      double y = axis.px(at);
-      g.setColor(p.hairline());
-      g.draw(new Line2D.Double(area.getMinX() + 40, y, area.getMaxX(), y));
+    g.setColor(style.palette().hairline());
+    for (double at : ticks(axis)) {
+      g.draw(new Line2D.Double(area.getMinX(), axis.px(at), area.getMaxX(), axis.px(at)));
+    }
+  }
+
+  /** Above their lines, over the band. */
+  private void tickFigures(Graphics2D g, Rectangle2D area, Axis axis) {
+    int decimals = Ticks.decimals(step(axis) / 1000);
+    for (double at : ticks(axis)) {
       TextLine.of(
-              Figures.rounded(at / 1000, Ticks.decimals(step / 1000)),
+              Figures.rounded(at / 1000, decimals),
               style.lettering().regular(14),
-              p.secondInk())
-          .toRight(g, area.getMinX() + 34, y + 5);
+              style.palette().secondInk())
+          .fromLeft(g, area.getMinX() + 4, axis.px(at) - 4);
+    }
+  }
+
+  /** Runs that lie on one another share a label. */
+  private void numbers(Graphics2D g, LongScale scale, Axis axis, List<ModulusScene.HeardRun> runs) {
+    boolean[] written = new boolean[runs.size()];
+    for (int i = 0; i < runs.size(); i++) {
+      if (written[i]) {
+        continue;
+      }
+      double x = scale.px(runs.get(i).toMm()) + 6;
+      double y = axis.px(runs.get(i).modulusMPa().value());
+      StringBuilder label = new StringBuilder(String.valueOf(runs.get(i).number()));
+      for (int j = i + 1; j < runs.size(); j++) {
+        boolean near =
+            Math.abs(scale.px(runs.get(j).toMm()) + 6 - x) < NEAR_PX
+                && Math.abs(axis.px(runs.get(j).modulusMPa().value()) - y) < NEAR_PX;
+        if (near && !written[j]) {
+          written[j] = true;
+          label.append(", ").append(runs.get(j).number());
+        }
+      }
+      TextLine.of(label.toString(), style.lettering().semiBold(14), style.palette().ink())
+          .fromLeft(g, x, y + 5);
     }
   }
 
@@ -144,7 +187,5 @@ public final class ModulusDrawing {
     g.setColor(p.ink());
     g.setStroke(Style.OUTLINE);
     g.draw(dot);
-    TextLine.of(String.valueOf(run.number()), style.lettering().semiBold(14), p.ink())
-        .fromLeft(g, scale.px(run.toMm()) + 6, y + 5);
   }
 }

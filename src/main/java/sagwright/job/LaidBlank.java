@@ -54,6 +54,11 @@ public record LaidBlank(
     return before.ratio().value();
   }
 
+  /** How far it is off straight, null where not measured. */
+  public Double bowMm() {
+    return before.bowMm();
+  }
+
   /** As written, null where it is not said. */
   public String stage() {
     return before.stage();

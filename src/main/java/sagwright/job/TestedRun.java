@@ -2,7 +2,9 @@ package sagwright.job;
 
 import java.util.List;
 import sagwright.beam.SetUp;
+import sagwright.modulus.BendTest;
 import sagwright.modulus.Evaluation;
+import sagwright.modulus.Shaft;
 import sagwright.run.Readings;
 import sagwright.sheet.Sheet;
 import sagwright.workshop.Run;
@@ -15,6 +17,16 @@ public record TestedRun(Run run, Sheet sheet, Evaluation evaluation) {
 
   public SetUp setUp() {
     return sheet.setUp().positions();
+  }
+
+  /** What was worked out. */
+  public BendTest bendTest() {
+    return sheet.bendTest();
+  }
+
+  /** The shaft as it was when it was tested. */
+  public Shaft shaft() {
+    return sheet.shaft();
   }
 
   /** The keys whose defaults were taken. */

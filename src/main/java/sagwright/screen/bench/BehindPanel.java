@@ -110,7 +110,7 @@ final class BehindPanel extends JPanel {
         TextLine.of(wood.densityKgM3(), l.regular(16), p.ink()).toRight(g, place.getMaxX(), y);
         y += 22;
       }
-      return y - 22;
+      return y;
     }
 
     /** Returns where the first line under it stands. */

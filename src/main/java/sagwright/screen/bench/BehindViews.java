@@ -39,7 +39,7 @@ final class BehindViews {
         "of the run shown",
         bars(e),
         together(together, e),
-        BudgetAdvice.of(shown.sheet().bendTest(), e).inWords(),
+        BudgetAdvice.of(shown.bendTest(), e).inWords(),
         opinion == null ? "random draws: being drawn …" : inWords(opinion),
         woods(shop.wood(together), together.modulusMPa()),
         turns(together),

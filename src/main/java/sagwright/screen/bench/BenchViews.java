@@ -81,8 +81,8 @@ final class BenchViews {
     if (shaft.moisturePercent() != null) {
       details.add(Figures.rounded(shaft.moisturePercent(), 1) + " % moist");
     }
-    if (laid.before().bowMm() != null) {
-      details.add("bow " + Figures.rounded(laid.before().bowMm(), 2) + " mm");
+    if (laid.bowMm() != null) {
+      details.add("bow " + Figures.rounded(laid.bowMm(), 2) + " mm");
     }
     return new BenchView.Laid(
         laid.blank().tag(),
@@ -346,7 +346,7 @@ final class BenchViews {
       state.together().warnings().stream().map(Warning::inWords).forEach(warnings::add);
     }
     if (state.graded() != null) {
-      BowWarning.beside(state.graded(), state.laid().before().bowMm()).warnings().stream()
+      BowWarning.beside(state.graded(), state.laid().bowMm()).warnings().stream()
           .map(Warning::inWords)
           .forEach(warnings::add);
     }

@@ -48,7 +48,8 @@ final class ButtPicture extends Picture {
     TextLine.of("Butt end: mark " + whereMarkIs(turns.nowDegrees()), l.regular(16), p.secondInk())
         .fromLeft(g, 0, 20);
     List<String> note = TextLine.wrapped(g, turns.note(), l.regular(14), area.getWidth());
-    double noteHeight = UNDER_NOTE + NOTE_LINE * note.size();
+    double second = note.size() > 1 ? NOTE_LINE : 0; // a run's label may hang under the circle
+    double noteHeight = UNDER_NOTE + NOTE_LINE * note.size() + second;
     new ButtEnd(Theme.style())
         .paint(
             g,

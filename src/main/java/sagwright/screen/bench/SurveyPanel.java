@@ -2,11 +2,12 @@ package sagwright.screen.bench;
 
 import java.awt.BorderLayout;
 import java.awt.Dimension;
-import java.awt.FlowLayout;
+import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
 import sagwright.drawing.Lettering;
 import sagwright.drawing.ModulusDrawing;
 import sagwright.drawing.Palette;
@@ -31,7 +32,7 @@ final class SurveyPanel extends JPanel {
     super(new BorderLayout());
     setName("survey");
     next = quiet("survey.next", "set up as proposed first", "M", measureNext);
-    JPanel foot = new JPanel(new FlowLayout(FlowLayout.LEADING, 24, 0));
+    JPanel foot = new JPanel(new MigLayout("insets 0, gap 24 0"));
     foot.add(quiet("survey.back", "back to the bench", "Esc", back));
     foot.add(next);
     foot.add(quiet("survey.usual", "the usual set-up", "U", usual));
@@ -80,7 +81,7 @@ final class SurveyPanel extends JPanel {
       double drawing = Math.max(DRAWING, area.getHeight() * 0.5);
       new ModulusDrawing(Theme.style())
           .paint(g, new Rectangle2D.Double(1, 4, area.getWidth() - 2, drawing - 10), view.scene());
-      double middle = area.getWidth() * 0.46;
+      double middle = area.getWidth() * 0.5;
       runs(g, drawing + 18, middle - 32);
       models(g, area, middle, drawing + 18);
     }
@@ -154,7 +155,7 @@ final class SurveyPanel extends JPanel {
       return y + 2;
     }
 
-    private static java.awt.Font font(Lettering l, boolean isBold) {
+    private static Font font(Lettering l, boolean isBold) {
       return isBold ? l.semiBold(15) : l.regular(15);
     }
 

@@ -31,12 +31,13 @@ final class SurveyViews {
 
   static SurveyView of(RunsTogether together) {
     SurveyAnswer survey = together.survey() == null ? null : together.survey().survey();
-    Taper taper = together.newest().sheet().shaft().taper();
+    Taper taper = together.newest().shaft().taper();
     List<SurveyView.RunRow> rows = new ArrayList<>();
     List<ModulusScene.HeardRun> heard = new ArrayList<>();
     for (int i = 0; i < together.runs().size(); i++) {
       TestedRun run = together.runs().get(i);
-      SetUpListening listening = SetUpListening.of(taper, run.setUp(), run.sheet().ratio().value());
+      SetUpListening listening =
+          SetUpListening.of(taper, run.setUp(), run.bendTest().ratio().value());
       Estimate modulus = modulusOf(run);
       boolean standsOut = survey != null && survey.runsStandingOut().contains(i);
       double off = survey == null ? 0 : survey.proposed().standardisedResiduals()[i];
