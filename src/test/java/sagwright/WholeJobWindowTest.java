@@ -1,0 +1,193 @@
+package sagwright;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.github.caciocavallosilano.cacio.ctc.junit.CacioTest;
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.event.KeyEvent;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.concurrent.CompletableFuture;
+import java.util.function.BooleanSupplier;
+import org.assertj.swing.core.BasicRobot;
+import org.assertj.swing.core.Robot;
+import org.assertj.swing.edt.GuiActionRunner;
+import org.assertj.swing.finder.WindowFinder;
+import org.assertj.swing.fixture.FrameFixture;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import sagwright.command.Windows;
+
+/** The main job in the real window on the practice bench, by keyboard alone. */
+@CacioTest
+@Tag("window")
+class WholeJobWindowTest {
+  /** A practice test takes its own time: some seconds of rest, loading and letting off. */
+  private static final Duration DEADLINE = Duration.ofSeconds(90);
+
+  @TempDir Path folder;
+  private CompletableFuture<Void> program;
+  private Robot robot;
+  private FrameFixture frame;
+
+  @BeforeEach
+  void start() {
+    robot = BasicRobot.robotWithNewAwtHierarchy();
+    robot.settings().delayBetweenEvents(5);
+    robot.settings().eventPostingDelay(20);
+    open();
+  }
+
+  @AfterEach
+  void end() {
+    robot.cleanUp();
+  }
+
+  private void open() {
+    Windows.WindowRequest request =
+        new Windows.WindowRequest(folder.resolve("practice.db"), null, 115_200, null, false, 7);
+    program =
+        CompletableFuture.runAsync(
+            () -> {
+              try {
+                new WindowStart().open(request);
+              } catch (Exception e) {
+                throw new AssertionError("the window does not open", e);
+              }
+            });
+    frame = WindowFinder.findFrame("window").withTimeout(60_000).using(robot);
+  }
+
+  private void close() {
+    GuiActionRunner.execute(() -> frame.target().dispose());
+    program.join();
+  }
+
+  @Test
+  void fromAnEmptyRecordToAGradeThatIsThereAfterTheNextStart() {
+    writeBlankDown();
+    takeOrder();
+    press(KeyEvent.VK_F1);
+    waitForFocus("bench.tag");
+    typeAndEnter("26-001");
+    waitForFocus("Bench.control");
+    press(KeyEvent.VK_O);
+    waitForFocus("bench.order");
+    typeAndEnter("R-0001");
+    waitForFocus("Bench.control");
+    waitUntil("the head is there", () -> said("stage").startsWith("ready"));
+    press(KeyEvent.VK_SPACE);
+    waitUntil("load is put on", () -> said("stage").startsWith("load slowly"));
+    waitUntil("the test is done", () -> said("stage").startsWith("done"));
+    waitUntil("a verdict is said", () -> said("answer").contains("in 100"));
+    String answer = said("answer");
+    assertThat(answer).contains("modulus").contains("GPa");
+    close();
+
+    open();
+    press(KeyEvent.VK_F2);
+    waitForFocus("rack.filter");
+    typeAndEnter("26-001");
+    waitForFocus("Rack.control");
+    assertThat(said("timeline")).contains("tested").contains("graded");
+    close();
+  }
+
+  private void writeBlankDown() {
+    press(KeyEvent.VK_F2);
+    waitForFocus("rack.filter");
+    press(KeyEvent.VK_N, KeyEvent.VK_CONTROL);
+    waitForFocus("blank.tag");
+    typeAndEnter("26-001");
+    press(KeyEvent.VK_TAB);
+    press(KeyEvent.VK_TAB);
+    press(KeyEvent.VK_TAB);
+    waitForFocus("blank.length");
+    typeAndEnter("1490");
+    typeAndEnter("395");
+    typeAndEnter("11.2");
+    waitForFocus("stations.1.1");
+    for (String figure : "0 12.5 12.5 1490 31 31".split(" ")) {
+      typeAndEnter(figure);
+    }
+    press(KeyEvent.VK_ENTER, KeyEvent.VK_CONTROL);
+    waitForFocus("Rack.control");
+  }
+
+  private void takeOrder() {
+    press(KeyEvent.VK_F3);
+    waitUntil("the list is read", () -> !said("foot").isEmpty());
+    press(KeyEvent.VK_N, KeyEvent.VK_CONTROL);
+    waitForFocus("order.length");
+    for (String figure : "1473 9.5 29 2.25".split(" ")) {
+      typeAndEnter(figure);
+    }
+    typeAndEnter("");
+    waitForFocus("order.number");
+    press(KeyEvent.VK_A, KeyEvent.VK_CONTROL);
+    robot.enterText("R-0001");
+    press(KeyEvent.VK_ENTER, KeyEvent.VK_CONTROL);
+    waitUntil("the order is kept", () -> said("foot").startsWith("Enter opens an order"));
+  }
+
+  private void typeAndEnter(String text) {
+    robot.enterText(text);
+    press(KeyEvent.VK_ENTER);
+  }
+
+  private void press(int key, int... modifiers) {
+    for (int modifier : modifiers) {
+      robot.pressKey(modifier);
+    }
+    robot.pressAndReleaseKey(key);
+    for (int modifier : modifiers) {
+      robot.releaseKey(modifier);
+    }
+  }
+
+  private String said(String name) {
+    return GuiActionRunner.execute(
+        () -> {
+          Component part = showing(frame.target(), name);
+          return part == null ? "" : part.getAccessibleContext().getAccessibleDescription();
+        });
+  }
+
+  private void waitForFocus(String name) {
+    waitUntil(
+        name + " has the focus",
+        () ->
+            GuiActionRunner.execute(
+                () -> {
+                  Component part = showing(frame.target(), name);
+                  return part != null && part.isFocusOwner();
+                }));
+  }
+
+  private static Component showing(Container root, String name) {
+    for (Component child : root.getComponents()) {
+      if (name.equals(child.getName()) && child.isShowing()) {
+        return child;
+      }
+      Component found = child instanceof Container inner ? showing(inner, name) : null;
+      if (found != null) {
+        return found;
+      }
+    }
+    return null;
+  }
+
+  private void waitUntil(String what, BooleanSupplier holds) {
+    long end = System.nanoTime() + DEADLINE.toNanos();
+    while (!holds.getAsBoolean()) {
+      assertThat(program).as("the program").isNotCompletedExceptionally();
+      assertThat(System.nanoTime()).as("waited in vain until " + what).isLessThan(end);
+      robot.waitForIdle();
+      Thread.onSpinWait();
+    }
+  }
+}
