@@ -18,7 +18,6 @@ import sagwright.quantity.Figures;
 public final class LongDrawing {
   private static final double INSTRUCTION_SIZE = 54;
   private static final double DETAIL_SIZE = 24;
-  private static final int CELL = 5;
   private static final double EMPTY_BENCH_MM = 1500;
 
   private final Style style;
@@ -134,6 +133,7 @@ public final class LongDrawing {
     set(g, small, layout.instruction(), layout.area().getMinY() + 100);
   }
 
+  /** In a cell that stays as wide while the value changes; the unit stands still behind it. */
   private void figure(
       Graphics2D g,
       LongLayout.Place place,
@@ -141,17 +141,13 @@ public final class LongDrawing {
       double value,
       String unit,
       Color color) {
-    TextLine line =
-        TextLine.of(cell(value), style.lettering().semiBold(LongLayout.FIGURE_SIZE), color)
-            .after(14, unit, style.lettering().regular(LongLayout.UNIT_SIZE), color);
     double from = place.endsThere() ? place.xPx() - LongLayout.figureWidth(g, style) : place.xPx();
-    line.fromLeft(g, from, baseline);
-  }
-
-  /** Two decimals in a cell that stays as wide while the value changes. */
-  private static String cell(double value) {
-    String figure = Figures.rounded(value, 2);
-    return "\u2007".repeat(Math.max(0, CELL - figure.length())) + figure;
+    double cellEnds = from + LongLayout.cellWidth(g, style);
+    TextLine.of(
+            Figures.rounded(value, 2), style.lettering().semiBold(LongLayout.FIGURE_SIZE), color)
+        .toRight(g, cellEnds, baseline);
+    TextLine.of(unit, style.lettering().regular(LongLayout.UNIT_SIZE), color)
+        .fromLeft(g, cellEnds + LongLayout.UNIT_GAP, baseline);
   }
 
   private void notes(Graphics2D g, LongLayout layout, LongScene scene) {

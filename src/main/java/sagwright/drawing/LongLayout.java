@@ -39,6 +39,7 @@ record LongLayout(
 
   static final double FIGURE_SIZE = 84;
   static final double UNIT_SIZE = 34;
+  static final double UNIT_GAP = 14;
   static final double NOTE_SIZE = 14;
   private static final double THICKER = 3;
   private static final double THICKEST_PX = 92;
@@ -178,10 +179,16 @@ record LongLayout(
     return List.copyOf(notes);
   }
 
-  static double figureWidth(Graphics2D g, Style style) {
-    Palette p = style.palette();
-    return TextLine.of("00.00", style.lettering().semiBold(FIGURE_SIZE), p.ink())
-        .after(14, "mm", style.lettering().regular(UNIT_SIZE), p.ink())
+  /** The cell of a live figure: it keeps its width while the value changes. */
+  static double cellWidth(Graphics2D g, Style style) {
+    return TextLine.of("00.00", style.lettering().semiBold(FIGURE_SIZE), style.palette().ink())
         .width(g);
+  }
+
+  /** Cell and unit. */
+  static double figureWidth(Graphics2D g, Style style) {
+    return cellWidth(g, style)
+        + UNIT_GAP
+        + TextLine.of("mm", style.lettering().regular(UNIT_SIZE), style.palette().ink()).width(g);
   }
 }

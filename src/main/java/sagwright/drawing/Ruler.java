@@ -44,7 +44,7 @@ final class Ruler {
     double right = scale.px(endMm);
     unit.toRight(g, right, baseline);
     double free = right - unit.width(g) - 8;
-    for (double mm : namedMm) {
+    for (double mm : Arrays.stream(namedMm).distinct().toArray()) {
       figure(mm, bold, palette.ink()).centred(g, Math.min(scale.px(mm), free - 14), baseline);
     }
     double step = scale.pxPerMm() * 100 < 44 ? 200 : 100;

@@ -31,7 +31,7 @@ public final class Form extends JPanel {
    * @param changed a text has changed
    */
   public Form(String name, Runnable changed) {
-    super(new MigLayout("insets 0 2 0 2, gap 10 4", "[][grow,fill]6[52!]", ""));
+    super(new MigLayout("insets 0 2 0 2, gap 10 4", "[][grow,fill]6[52::]", ""));
     this.changed = changed;
     setName(name);
     setFocusTraversalPolicyProvider(true); // column by column, not row by row across the page

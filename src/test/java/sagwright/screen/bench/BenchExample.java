@@ -64,7 +64,7 @@ public final class BenchExample {
         null,
         Phase.READY,
         "",
-        e.reading(),
+        BenchView.HeadReading.NONE,
         noCurves(),
         null,
         null,
