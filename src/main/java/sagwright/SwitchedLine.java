@@ -7,6 +7,8 @@ import sagwright.bench.LineNotOpenedException;
 import sagwright.bench.LineOpener;
 import sagwright.bench.serial.FoundPortOpener;
 import sagwright.bench.serial.PortDescription;
+import sagwright.bench.serial.PortIdentity;
+import sagwright.bench.serial.SerialLineOpener;
 import sagwright.bench.serial.SerialPorts;
 import sagwright.job.HeadPorts;
 
@@ -15,15 +17,33 @@ final class SwitchedLine implements LineOpener, HeadPorts {
   private final int baud;
   private LineOpener opener;
   private String chosen;
+  private String asText;
   private ByteLine line;
 
-  /**
-   * @param first the port that is listened to until another one is chosen
-   */
-  SwitchedLine(LineOpener first, int baud) {
+  private SwitchedLine(LineOpener first, String asText, int baud) {
     this.baud = baud;
     this.opener = first;
     this.chosen = first.description();
+    this.asText = asText;
+  }
+
+  /** On a port by its path. */
+  static SwitchedLine at(String path, int baud) {
+    return new SwitchedLine(
+        new SerialLineOpener(path, baud), SerialPorts.identityAt(path).asText(), baud);
+  }
+
+  /**
+   * On the port that was chosen last.
+   *
+   * @param asText as {@link #asText} gave it; empty where none was chosen yet
+   */
+  static SwitchedLine remembered(String asText, int baud) {
+    LineOpener opener =
+        PortIdentity.fromText(asText)
+            .<LineOpener>map(identity -> new FoundPortOpener(identity, baud))
+            .orElseGet(NoPortOpener::new);
+    return new SwitchedLine(opener, asText, baud);
   }
 
   @Override
@@ -62,6 +82,11 @@ final class SwitchedLine implements LineOpener, HeadPorts {
   }
 
   @Override
+  public synchronized String asText() {
+    return asText;
+  }
+
+  @Override
   public void choose(String name) {
     SerialPorts.list().stream()
         .filter(port -> port.inWords().equals(name))
@@ -74,6 +99,7 @@ final class SwitchedLine implements LineOpener, HeadPorts {
     synchronized (this) {
       opener = new FoundPortOpener(port.identity(), baud);
       chosen = port.inWords();
+      asText = port.identity().asText();
       before = line;
       line = null;
     }

@@ -9,7 +9,6 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import javax.swing.SwingUtilities;
 import sagwright.bench.Calibration;
-import sagwright.bench.serial.SerialLineOpener;
 import sagwright.command.CommandFailure;
 import sagwright.command.ProgramVersion;
 import sagwright.command.Windows;
@@ -69,20 +68,17 @@ final class WindowStart implements Windows {
 
   @Override
   public void open(WindowRequest request) throws CommandFailure {
-    boolean isPractice = request.port() == null;
-    Path usual = isPractice ? Workshop.practiceFile() : Workshop.usualFile();
-    Path file = request.workshop() == null ? usual : request.workshop();
     Keeper keeper = new Keeper(InstantSource.system(), ProgramVersion.text());
     ExecutorService work = Executors.newSingleThreadExecutor(task -> new Thread(task, "work"));
-    try (Workshop workshop = Workshop.openOrCreate(file, keeper)) {
-      if (isPractice && request.workshop() == null) {
-        new PracticeRack(workshop, species).fillWhereEmpty();
+    Theme.prepare();
+    try {
+      StartWindow.Chosen chosen =
+          request.port() == null && request.workshop() == null
+              ? new StartWindow(keeper, work).ask(request.isDark() ? Theme.DARK : Theme.LIGHT)
+              : named(request, keeper);
+      if (chosen != null) {
+        open(request, chosen, work);
       }
-      BenchPlace place = isPractice ? practiceBench(request.seed()) : serialBench(request);
-      BenchShop shop = new BenchShop(workshop, species, place, InstantSource.system(), work);
-      ShopLook kept = ShopLook.of(workshop.settings());
-      ShopLook look = request.isDark() ? new ShopLook(Theme.DARK, kept.units()) : kept;
-      showUntilClosed(shop, workshop, look, work);
     } catch (WorkshopException e) {
       throw CommandFailure.badInput(e.getMessage());
     } finally {
@@ -90,7 +86,30 @@ final class WindowStart implements Windows {
     }
   }
 
-  private static BenchPlace serialBench(WindowRequest request) throws CommandFailure {
+  /** With no port, but a workshop, that workshop is for practice. */
+  private static StartWindow.Chosen named(WindowRequest request, Keeper keeper)
+      throws WorkshopException {
+    Path file = request.workshop() == null ? Workshop.usualFile() : request.workshop();
+    return new StartWindow.Chosen(Workshop.openOrCreate(file, keeper), request.port() == null);
+  }
+
+  private void open(WindowRequest request, StartWindow.Chosen chosen, Executor work)
+      throws WorkshopException, CommandFailure {
+    try (Workshop workshop = chosen.workshop()) {
+      if (chosen.isPractice() && request.workshop() == null) {
+        new PracticeRack(workshop, species).fillWhereEmpty();
+      }
+      BenchPlace place =
+          chosen.isPractice() ? practiceBench(request.seed()) : serialBench(request, workshop);
+      BenchShop shop = new BenchShop(workshop, species, place, InstantSource.system(), work);
+      ShopLook kept = ShopLook.of(workshop.settings());
+      ShopLook look = request.isDark() ? new ShopLook(Theme.DARK, kept.units()) : kept;
+      showUntilClosed(shop, workshop, look, work);
+    }
+  }
+
+  private static BenchPlace serialBench(WindowRequest request, Workshop workshop)
+      throws CommandFailure, WorkshopException {
     Calibration calibration = null;
     if (request.calibration() != null) {
       try {
@@ -100,9 +119,12 @@ final class WindowStart implements Windows {
         throw CommandFailure.badInput(request.calibration() + ": " + e.getMessage());
       }
     }
-    return new SerialPlace(
-        new SwitchedLine(new SerialLineOpener(request.port(), request.baud()), request.baud()),
-        calibration);
+    SwitchedLine line =
+        request.port() == null
+            ? SwitchedLine.remembered(
+                workshop.settings().get(SettingsDesk.PORT).orElse(""), request.baud())
+            : SwitchedLine.at(request.port(), request.baud());
+    return new SerialPlace(line, calibration);
   }
 
   private void showUntilClosed(BenchShop shop, Workshop workshop, ShopLook look, Executor work) {
@@ -112,7 +134,6 @@ final class WindowStart implements Windows {
     Mailbox<SettingsView> settingsMail = new Mailbox<>(SettingsDesk.atFirst(look));
     CountDownLatch closed = new CountDownLatch(1);
     try (BenchDesk benchDesk = new BenchDesk(shop, work, benchMail)) {
-      Theme.prepare();
       SwingUtilities.invokeLater(
           () -> {
             look.theme().install();

@@ -39,7 +39,6 @@ class WholeJobWindowTest {
     robot = BasicRobot.robotWithNewAwtHierarchy();
     robot.settings().delayBetweenEvents(5);
     robot.settings().eventPostingDelay(20);
-    open();
   }
 
   @AfterEach
@@ -47,9 +46,9 @@ class WholeJobWindowTest {
     robot.cleanUp();
   }
 
-  private void open() {
+  private void open(Path workshop) {
     Windows.WindowRequest request =
-        new Windows.WindowRequest(folder.resolve("practice.db"), null, 115_200, null, false, 7);
+        new Windows.WindowRequest(workshop, null, 115_200, null, false, 7);
     program =
         CompletableFuture.runAsync(
             () -> {
@@ -59,6 +58,10 @@ class WholeJobWindowTest {
                 throw new AssertionError("the window does not open", e);
               }
             });
+    findWindow();
+  }
+
+  private void findWindow() {
     frame = WindowFinder.findFrame("window").withTimeout(60_000).using(robot);
   }
 
@@ -69,6 +72,8 @@ class WholeJobWindowTest {
 
   @Test
   void fromAnEmptyRecordToAGradeThatIsThereAfterTheNextStart() {
+    Path workshop = folder.resolve("practice.db");
+    open(workshop);
     writeBlankDown();
     takeOrder();
     press(KeyEvent.VK_F1);
@@ -88,12 +93,32 @@ class WholeJobWindowTest {
     assertThat(answer).contains("modulus").contains("GPa");
     close();
 
-    open();
+    open(workshop);
     press(KeyEvent.VK_F2);
     waitForFocus("rack.filter");
     typeAndEnter("26-001");
     waitForFocus("Rack.control");
     assertThat(said("timeline")).contains("tested").contains("graded");
+    close();
+  }
+
+  @Test
+  void withNothingNamedTheFirstWindowAsksForTheWorkshop() {
+    open(null);
+    waitForFocus("start.file");
+    Path file = folder.resolve("mine.db");
+    press(KeyEvent.VK_A, KeyEvent.VK_CONTROL);
+    typeAndEnter(file.toString());
+    waitUntil(
+        "the workshop is open",
+        () -> {
+          findWindow();
+          return frame.target().getTitle().equals("Sagwright: mine.db");
+        });
+    waitForFocus("bench.tag");
+    assertThat(said("stage")).startsWith("lay a blank");
+    assertThat(said("foot")).contains("no bench head is chosen yet");
+    assertThat(file).exists();
     close();
   }
 

@@ -13,6 +13,9 @@ public interface HeadPorts {
   /** The one that is listened to. */
   String chosen();
 
+  /** The same as one line of text that finds it again at the next start; empty for none. */
+  String asText();
+
   /** Listens to another one from now on; one that is gone changes nothing. */
   void choose(String name);
 
@@ -27,6 +30,11 @@ public interface HeadPorts {
       @Override
       public String chosen() {
         return name;
+      }
+
+      @Override
+      public String asText() {
+        return "";
       }
 
       @Override

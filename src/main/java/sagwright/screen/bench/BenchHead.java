@@ -77,10 +77,17 @@ final class BenchHead extends JPanel {
 
   private static String inWords(Ask ask) {
     return "asks "
-        + Figures.asTyped(ask.stiffnessNPerMm())
+        + atLeastTwoDecimals(ask.stiffnessNPerMm())
         + " N/mm ± "
         + Figures.asTyped(ask.tolerancePercent())
         + " %";
+  }
+
+  private static String atLeastTwoDecimals(double value) {
+    String typed = Figures.asTyped(value);
+    int point = typed.indexOf('.');
+    boolean isShort = point < 0 || typed.length() - point - 1 < 2;
+    return isShort ? Figures.rounded(value, 2) : typed;
   }
 
   void focusTag() {

@@ -15,6 +15,9 @@ import sagwright.workshop.WorkshopException;
 
 /** What stands behind the settings page. */
 public final class SettingsDesk extends Desk implements SettingsActions {
+  /** Where the bench head was last, as text. */
+  public static final String PORT = "bench head";
+
   private final Workshop workshop;
   private final HeadPorts ports;
   private final Mailbox<SettingsView> mailbox;
@@ -69,6 +72,7 @@ public final class SettingsDesk extends Desk implements SettingsActions {
         reply,
         () -> {
           ports.choose(port);
+          workshop.settings().set(PORT, ports.asText());
           show();
         });
   }
