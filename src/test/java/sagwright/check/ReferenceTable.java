@@ -9,13 +9,13 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 
 /** A published table among the test resources. */
-final class ReferenceTable {
+public final class ReferenceTable {
   private ReferenceTable() {}
 
   /**
    * @param name below {@code /reference/data/}
    */
-  static List<CSVRecord> rows(String name) throws IOException {
+  public static List<CSVRecord> rows(String name) throws IOException {
     CSVFormat format =
         CSVFormat.DEFAULT
             .builder()
@@ -29,7 +29,7 @@ final class ReferenceTable {
     }
   }
 
-  static double[] column(String name, String column) throws IOException {
+  public static double[] column(String name, String column) throws IOException {
     return rows(name).stream().mapToDouble(row -> Double.parseDouble(row.get(column))).toArray();
   }
 }
