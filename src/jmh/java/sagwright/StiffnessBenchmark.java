@@ -1,6 +1,5 @@
 package sagwright;
 
-import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -28,7 +27,6 @@ import sagwright.run.StiffnessFit;
 @Fork(1)
 public class StiffnessBenchmark {
   private static final double STIFFNESS_N_PER_MM = 4;
-  private static final double GREATEST_N = 20;
 
   @Param({"1000", "60000"})
   int samples;
@@ -38,26 +36,9 @@ public class StiffnessBenchmark {
 
   private Samples run;
 
-  /** A tenth rest, half rising, a tenth held, a fifth falling, a tenth rest. */
   @Setup
   public void read() {
-    Random random = new Random(1);
-    double[] time = new double[samples];
-    double[] load = new double[samples];
-    double[] deflection = new double[samples];
-    for (int i = 0; i < samples; i++) {
-      double share = (double) i / samples;
-      double up = Math.min(1, Math.max(0, (share - 0.1) / 0.5));
-      double down = Math.min(1, Math.max(0, (share - 0.7) / 0.2));
-      double newton = GREATEST_N * (up - down);
-      time[i] = 20 * share;
-      load[i] = newton + 0.02 * random.nextGaussian();
-      deflection[i] =
-          newton / STIFFNESS_N_PER_MM
-              + toeMm * (1 - Math.exp(-newton / 1.5))
-              + 0.005 * random.nextGaussian();
-    }
-    run = new Samples(time, load, deflection);
+    run = ExampleTest.samples(samples, STIFFNESS_N_PER_MM, toeMm, 1);
   }
 
   @Benchmark

@@ -55,11 +55,7 @@ class MeasuredShaftsTest {
   private static double tapModulusGPa(CSVRecord plate, double thicknessMm) {
     double width = number(plate, "widthMm");
     double length = number(plate, "lengthMm");
-    Taper taper =
-        new Taper(
-            SectionShape.RECTANGLE,
-            List.of(new Station(0, thicknessMm, width), new Station(length, thicknessMm, width)),
-            length);
+    Taper taper = SawnPiece.of(new Station(0, thicknessMm, width), length);
     double massPerMmG = number(plate, "massG") / length;
     double atOneGPa =
         FreeFreeFrequency.hz(
@@ -127,11 +123,7 @@ class MeasuredShaftsTest {
     double span = number(row, "span_mm");
     double depth = number(row, "depth_mm");
     double width = number(row, "width_mm");
-    Taper piece =
-        new Taper(
-            SectionShape.RECTANGLE,
-            List.of(new Station(0, depth, width), new Station(span, depth, width)),
-            span);
+    Taper piece = SawnPiece.of(new Station(0, depth, width), span);
     SetUp setUp = new SetUp(0, span, span / 2, span / 2, 0);
     return number(row, "load_N")
         * Flexibility.of(piece, setUp).bendingPerMm()

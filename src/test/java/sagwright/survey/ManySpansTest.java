@@ -9,7 +9,7 @@ import org.apache.commons.csv.CSVRecord;
 import org.apache.commons.math3.stat.regression.OLSMultipleLinearRegression;
 import org.junit.jupiter.api.Test;
 import sagwright.beam.Flexibility;
-import sagwright.beam.SectionShape;
+import sagwright.beam.SawnPiece;
 import sagwright.beam.SetUp;
 import sagwright.beam.Station;
 import sagwright.beam.Taper;
@@ -115,11 +115,7 @@ class ManySpansTest {
   private static BendTest test(CSVRecord row) {
     double depth = number(row, "depth_mm");
     double width = number(row, "width_mm");
-    Taper piece =
-        new Taper(
-            SectionShape.RECTANGLE,
-            List.of(new Station(0, depth, width), new Station(LENGTH_MM, depth, width)),
-            LENGTH_MM);
+    Taper piece = SawnPiece.of(new Station(0, depth, width), LENGTH_MM);
     double half = number(row, "span_mm") / 2;
     double middle = LENGTH_MM / 2;
     double load = number(row, "load_N");
