@@ -12,10 +12,12 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import sagwright.bench.BenchSnapshot;
+import sagwright.bench.ByteLine;
 import sagwright.bench.Calibration;
 import sagwright.bench.HeadSession;
 import sagwright.bench.HeadTiming;
 import sagwright.bench.LineNotOpenedException;
+import sagwright.bench.LineOpener;
 import sagwright.job.BlankShaft;
 import sagwright.job.GradeBlank;
 import sagwright.job.RecordTest;
@@ -153,18 +155,17 @@ final class RecordCommand implements Callable<Integer> {
             InstantSource.system(),
             work);
     Instructions instructions = new Instructions(console, json);
-    try (HeadSession session =
-        HeadSession.once(benches.port(port, baud), HeadTiming.ORDINARY, instructions)) {
+    try (ByteLine line = benches.port(port, baud).open();
+        HeadSession session =
+            HeadSession.once(new OpenLine(line), HeadTiming.ORDINARY, instructions)) {
       return recordTest.begin(session, setting, Duration.ofMillis((long) (timeoutS * 1000))).get();
+    } catch (LineNotOpenedException notOpened) {
+      throw CommandFailure.badInput("--port: " + notOpened.getMessage());
     } catch (ExecutionException failure) {
-      Throwable why = failure.getCause();
-      if (why instanceof WorkshopException ofWorkshop) {
+      if (failure.getCause() instanceof WorkshopException ofWorkshop) {
         throw ofWorkshop;
       }
-      if (why instanceof LineNotOpenedException) {
-        throw CommandFailure.badInput("--port: " + why.getMessage());
-      }
-      throw new IllegalStateException(why);
+      throw new IllegalStateException(failure.getCause());
     } finally {
       work.shutdown();
     }
@@ -197,6 +198,19 @@ final class RecordCommand implements Callable<Integer> {
       return EvaluationTable.of(sheet, new Evaluator(species).evaluate(sheet.bendTest()));
     } catch (BadDocumentException e) {
       throw new WorkshopException("run " + run.id() + ": " + e.getMessage());
+    }
+  }
+
+  /** Opened before the run is entered: where there is no bench head, there is no run. */
+  private record OpenLine(ByteLine line) implements LineOpener {
+    @Override
+    public String description() {
+      return line.description();
+    }
+
+    @Override
+    public ByteLine open() {
+      return line;
     }
   }
 

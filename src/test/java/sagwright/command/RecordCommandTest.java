@@ -127,11 +127,14 @@ class RecordCommandTest {
   }
 
   @Test
-  void aPortThatIsNotThereIsOneLine() {
+  void aPortThatIsNotThereIsOneLineAndLeavesNoRun() throws IOException {
     CommandRun recorded = record(folder.resolve("no-port").toString());
     assertEquals(2, recorded.exitCode());
     assertEquals(1, recorded.errLines().length);
     assertTrue(recorded.err().contains("--port"), recorded.err());
+    JsonNode record = answerOf("blank", "--workshop", workshop, "--blank", "25-014", "--json");
+    assertEquals(1, record.get("runs").size());
+    assertEquals("", CommandRun.of("salvage", "--workshop", workshop, "--json").out());
   }
 
   @Test
