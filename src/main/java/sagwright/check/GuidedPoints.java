@@ -2,7 +2,9 @@ package sagwright.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.DoubleStream;
 import sagwright.check.CalibrationPoint.Direction;
 
 /**
@@ -63,6 +65,29 @@ public record GuidedPoints(List<CalibrationPoint> taken) {
       return rising ? Step.GO_UP : Step.ROUND_DONE;
     }
     return rising ? Step.GO_ON_OR_TURN : Step.GO_DOWN;
+  }
+
+  /**
+   * What is likely to be applied next, as the first round went: nothing at the beginning and after
+   * each round, the next below on the way down, the next above on the way up of later rounds. Empty
+   * while the first round still climbs.
+   */
+  public OptionalDouble proposal() {
+    DoubleStream known = taken.stream().mapToDouble(CalibrationPoint::applied);
+    return switch (step()) {
+      case FIRST_ZERO, ROUND_DONE -> OptionalDouble.of(0);
+      case GO_DOWN -> known.filter(k -> k < last().applied()).max();
+      case GO_UP, GO_ON_OR_TURN -> roundsDone() == 0 ? OptionalDouble.empty() : nextOfARound();
+    };
+  }
+
+  private OptionalDouble nextOfARound() {
+    double now = last().applied();
+    OptionalDouble above =
+        taken.stream().mapToDouble(CalibrationPoint::applied).filter(k -> k > now).min();
+    return above.isPresent()
+        ? above
+        : taken.stream().mapToDouble(CalibrationPoint::applied).filter(k -> k < now).max();
   }
 
   /** How many rounds have come back to nothing applied. */

@@ -54,7 +54,7 @@ public final class DueChecks {
   private DueCheck rod() {
     RodStanding now = rod.standing();
     if (!now.hasRod()) {
-      return new DueCheck(Subject.ROD, Urgency.ADVISED, now.inWords(), now.lookAt());
+      return new DueCheck(Subject.ROD, Urgency.ADVISED, now.inWords(), "enter a ground steel rod");
     }
     if (now.isOut()) {
       return new DueCheck(Subject.ROD, Urgency.OUT, now.inWords(), now.lookAt());

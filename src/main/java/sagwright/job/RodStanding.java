@@ -27,7 +27,7 @@ public record RodStanding(
     readings = List.copyOf(readings);
   }
 
-  static final RodStanding NO_ROD = new RodStanding(null, List.of(), 0, null);
+  public static final RodStanding NO_ROD = new RodStanding(null, List.of(), 0, null);
 
   /**
    * @param since when the calibration in force was put there; null where there is none

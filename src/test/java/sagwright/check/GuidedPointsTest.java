@@ -2,9 +2,11 @@ package sagwright.check;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import sagwright.check.CalibrationPoint.Direction;
@@ -50,6 +52,23 @@ class GuidedPointsTest {
   void aPointTakenTwiceKeepsItsDirection() {
     assertEquals(Direction.UP, of(0, 500, 500).taken().get(2).direction());
     assertEquals(Direction.DOWN, of(0, 500, 200, 200).taken().get(3).direction());
+  }
+
+  @Test
+  void laterRoundsAreProposedAsTheFirstWent() {
+    GuidedPoints points = of(0, 500, 2000, 1000);
+    assertEquals(500, points.proposal().getAsDouble());
+    points = points.plus(500, 1).plus(0, 1);
+    List<Double> round = new ArrayList<>();
+    for (int i = 0; i < 7; i++) {
+      double next = points.proposal().getAsDouble();
+      round.add(next);
+      points = points.plus(next, 1);
+    }
+    assertEquals(List.of(0.0, 500.0, 1000.0, 2000.0, 1000.0, 500.0, 0.0), round);
+    assertEquals(2, points.roundsDone());
+    assertTrue(of(0, 500).proposal().isEmpty());
+    assertEquals(0, of().proposal().getAsDouble());
   }
 
   @Test

@@ -22,6 +22,8 @@ import javax.swing.SwingUtilities;
 import sagwright.screen.bench.BenchExample;
 import sagwright.screen.bench.BenchView;
 import sagwright.screen.bench.Phase;
+import sagwright.screen.checks.ChecksExample;
+import sagwright.screen.checks.ChecksView;
 import sagwright.screen.theme.Theme;
 
 /**
@@ -87,9 +89,31 @@ public final class Pictures {
             ShopExample.orderTyped(
                 pressing(opened(BenchExample.empty(), "Orders"), "ctrl pressed N")));
     shells.put("orders-empty", () -> ShopExample.shellWithoutBlanks("Orders"));
+    checks(shells);
     shells.put("settings", () -> opened(BenchExample.loading(12.45), "Settings"));
     shells.put("start", ShopExample::startShell);
     return shells;
+  }
+
+  private static void checks(Map<String, Supplier<Shell>> shells) {
+    shells.put("checks", () -> checks(ChecksExample.inUse()));
+    shells.put("checks-out", () -> checks(ChecksExample.out()));
+    shells.put("checks-empty", () -> checks(ChecksExample.empty()));
+    shells.put("checks-load", () -> pressing(checks(ChecksExample.inUse()), "typed l"));
+    shells.put("checks-load-empty", () -> pressing(checks(ChecksExample.empty()), "typed l"));
+    shells.put("checks-gauge", () -> pressing(checks(ChecksExample.inUse()), "typed g"));
+    shells.put("checks-spring", () -> pressing(checks(ChecksExample.inUse()), "typed s"));
+    shells.put("checks-frame", () -> pressing(checks(ChecksExample.out()), "typed f"));
+    shells.put("checks-rod", () -> pressing(checks(ChecksExample.out()), "typed r"));
+    shells.put("checks-health", () -> pressing(checks(ChecksExample.inUse()), "typed h"));
+    shells.put("checks-file", () -> pressing(checks(ChecksExample.empty()), "typed i"));
+  }
+
+  private static Shell checks(ChecksView view) {
+    Shell shell = ShopExample.shell(BenchExample.empty(), ShopExample.rack(), ShopExample.orders());
+    shell.add(ChecksExample.screen(view));
+    shell.open("Checks");
+    return shell;
   }
 
   private static Shell bench(BenchView view) {

@@ -3,6 +3,7 @@ package sagwright.screen;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
+import java.awt.event.KeyEvent;
 import java.time.Duration;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
@@ -13,6 +14,7 @@ import sagwright.screen.theme.Theme;
 
 /** A real window, painted into memory, worked by its keys alone. */
 final class WindowUnderTest implements AutoCloseable {
+  private static final int MOST_TABS = 20;
   private static final Duration DEADLINE = Duration.ofSeconds(10);
 
   private final FrameFixture frame;
@@ -85,6 +87,18 @@ final class WindowUnderTest implements AutoCloseable {
   void waitForFocusOn(String name) {
     waitUntil(
         name + " has the focus", () -> GuiActionRunner.execute(() -> named(name).isFocusOwner()));
+  }
+
+  /** Presses Tab until a part has the focus. */
+  void tabTo(String name) {
+    for (int i = 0; i < MOST_TABS; i++) {
+      if (GuiActionRunner.execute(() -> named(name).isFocusOwner())) {
+        return;
+      }
+      press(KeyEvent.VK_TAB);
+      frame.robot().waitForIdle();
+    }
+    throw new AssertionError("Tab does not lead to " + name);
   }
 
   void waitUntil(String what, BooleanSupplier holds) {

@@ -1,0 +1,372 @@
+package sagwright.screen.checks;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import java.util.function.DoubleUnaryOperator;
+import sagwright.bench.BenchSnapshot;
+import sagwright.bench.Calibration;
+import sagwright.bench.GaugeCalibration;
+import sagwright.bench.HeadSession;
+import sagwright.bench.HealthReport;
+import sagwright.bench.LinkState;
+import sagwright.bench.LoadCalibration;
+import sagwright.bench.SettledCounts;
+import sagwright.check.CalibrationPoint;
+import sagwright.check.CheckRod;
+import sagwright.check.GaugeSpring;
+import sagwright.check.GuidedPoints;
+import sagwright.check.LineCalibration;
+import sagwright.check.LocalGravity;
+import sagwright.check.PoorPointsException;
+import sagwright.job.CalibrationDrafts.Kind;
+import sagwright.job.ChecksShop;
+import sagwright.job.Signature;
+import sagwright.run.PoorRunException;
+import sagwright.screen.Mailbox;
+import sagwright.screen.Reply;
+import sagwright.uncertainty.Estimate;
+import sagwright.workshop.WorkshopException;
+
+/**
+ * What stands behind the checks: every action goes to the work thread, which alone changes what is
+ * kept here and puts the newest view into the mailbox.
+ */
+public final class ChecksDesk implements ChecksActions {
+  /** Shows counts and steps as they are while there is no calibration. */
+  private static final Calibration COUNTS =
+      new Calibration(
+          Instant.EPOCH,
+          1,
+          null,
+          new LoadCalibration(1, 0, 0, 1),
+          new GaugeCalibration(1, 0, 0, 1, 0),
+          0,
+          0);
+
+  private final ChecksShop shop;
+  private final HeadSession session;
+  private final Executor work;
+  private final Mailbox<ChecksView> mailbox;
+  private final Consumer<String> layOnBench;
+  private final Map<Kind, GuidedPoints> points = new EnumMap<>(Kind.class);
+  private final Map<Kind, Deque<GuidedPoints>> before = new EnumMap<>(Kind.class);
+  private Optional<LocalGravity> gravity =
+      Optional.empty(); // of the work thread, as the next three
+  private String lastSigned = "";
+  private ChecksView.Frame frame;
+  private ChecksView.Health health = ChecksView.Health.NONE;
+
+  /**
+   * @param session to the bench head, the same that tests are recorded from
+   * @param work one thread, the workshop's one writer
+   * @param layOnBench given the rod's tag, lays it on the bench and opens that page; on the event
+   *     thread
+   */
+  public ChecksDesk(
+      ChecksShop shop,
+      HeadSession session,
+      Executor work,
+      Mailbox<ChecksView> mailbox,
+      Consumer<String> layOnBench) {
+    this.shop = shop;
+    this.session = session;
+    this.work = work;
+    this.mailbox = mailbox;
+    this.layOnBench = layOnBench;
+    for (Kind kind : Kind.values()) {
+      points.put(kind, GuidedPoints.NONE);
+      before.put(kind, new ArrayDeque<>());
+    }
+    atWork(Reply.onEventThread(() -> {}, why -> {}), this::readDrafts);
+  }
+
+  /** What the screen shows before anything was looked at. */
+  public static ChecksView atFirst(ChecksShop shop) {
+    return new ChecksView(
+        shop.due(),
+        ChecksView.Line.NONE,
+        ChecksView.Line.NONE,
+        Optional.empty(),
+        null,
+        shop.rod(),
+        ChecksView.Health.NONE,
+        "",
+        "");
+  }
+
+  private void readDrafts() throws WorkshopException {
+    gravity = shop.drafts().gravity();
+    for (Kind kind : Kind.values()) {
+      points.put(kind, shop.drafts().points(kind));
+    }
+  }
+
+  private interface Job {
+    void run() throws WorkshopException, PoorPointsException, PoorRunException;
+  }
+
+  private void atWork(Reply reply, Job job) {
+    work.execute(
+        () -> {
+          try {
+            job.run();
+            mailbox.put(view());
+            reply.done();
+          } catch (WorkshopException | PoorPointsException | PoorRunException e) {
+            reply.refused(e.getMessage());
+          } catch (RuntimeException e) {
+            System.getLogger(ChecksDesk.class.getName())
+                .log(System.Logger.Level.ERROR, "at the checks", e);
+            reply.refused("the program stumbled: see its log");
+          }
+        });
+  }
+
+  /** A job of which nobody waits to hear. */
+  private void atWork(Job job) {
+    atWork(
+        Reply.onEventThread(
+            () -> {},
+            why ->
+                System.getLogger(ChecksDesk.class.getName()).log(System.Logger.Level.WARNING, why)),
+        job);
+  }
+
+  private ChecksView view() throws WorkshopException {
+    return new ChecksView(
+        shop.due(),
+        line(Kind.LOAD),
+        line(Kind.GAUGE),
+        gravity,
+        frame,
+        shop.rod(),
+        health,
+        lastSigned.isEmpty() ? shop.initials() : lastSigned,
+        shop.undoable().orElse(""));
+  }
+
+  private ChecksView.Line line(Kind kind) {
+    GuidedPoints taken = points.get(kind);
+    List<CalibrationPoint> applied = taken.points(applied(kind));
+    try {
+      return new ChecksView.Line(taken, applied, LineCalibration.of(applied));
+    } catch (PoorPointsException e) {
+      return new ChecksView.Line(taken, applied, null);
+    }
+  }
+
+  /** From g or mm as typed to N or mm; standard gravity where nobody has said where. */
+  private DoubleUnaryOperator applied(Kind kind) {
+    LocalGravity here = gravity.orElse(LocalGravity.STANDARD_CGPM_1901);
+    return kind == Kind.LOAD ? here::loadN : mm -> mm;
+  }
+
+  @Override
+  public Live live() {
+    BenchSnapshot snapshot = session.snapshot();
+    return new Live(
+        session.settled(), snapshot.link() == LinkState.READING, snapshot.linkInWords());
+  }
+
+  @Override
+  public void lookAgain() {
+    atWork(shop::readAgain);
+  }
+
+  @Override
+  public void lookAtHealth() {
+    atWork(() -> health = health(session.snapshot()));
+  }
+
+  private ChecksView.Health health(BenchSnapshot snapshot) {
+    HealthReport report = report();
+    boolean none = report.line().readings() == 0;
+    return new ChecksView.Health(
+        none ? null : report,
+        shop.inForce().complete() == null,
+        snapshot.linkInWords(),
+        snapshot.lastRefused());
+  }
+
+  private HealthReport report() {
+    Calibration calibration = shop.inForce().complete();
+    return session.health(calibration == null ? COUNTS : calibration);
+  }
+
+  @Override
+  public void take(Kind kind, double known, Double reading, Reply reply) {
+    atWork(
+        reply,
+        () -> {
+          if (known < 0) {
+            throw new WorkshopException("what is applied lies at 0 or above");
+          }
+          double taken = reading == null ? fromHead(kind) : reading;
+          change(kind, points.get(kind).plus(known, taken));
+        });
+  }
+
+  private double fromHead(Kind kind) throws WorkshopException {
+    SettledCounts counts = session.settled();
+    SettledCounts.Channel channel = kind == Kind.LOAD ? counts.load() : counts.gauge();
+    BenchSnapshot snapshot = session.snapshot();
+    if (snapshot.link() != LinkState.READING || channel.readings() == 0) {
+      throw new WorkshopException(
+          "no readings come: type what it shows.  " + snapshot.linkInWords());
+    }
+    if (!channel.isStill()) {
+      throw new WorkshopException("It still moves: wait until it stands, then once more.");
+    }
+    return channel.mean();
+  }
+
+  private void change(Kind kind, GuidedPoints next) throws WorkshopException {
+    shop.drafts().leave(kind, next);
+    before.get(kind).push(points.put(kind, next));
+  }
+
+  @Override
+  public void takeBack(Kind kind) {
+    atWork(
+        () -> {
+          GuidedPoints was = before.get(kind).poll();
+          GuidedPoints next = was == null ? points.get(kind).withoutLast() : was;
+          shop.drafts().leave(kind, next);
+          points.put(kind, next);
+        });
+  }
+
+  @Override
+  public void beginAnew(Kind kind) {
+    atWork(() -> change(kind, GuidedPoints.NONE));
+  }
+
+  @Override
+  public void setGravity(LocalGravity here, Reply reply) {
+    atWork(
+        reply,
+        () -> {
+          shop.drafts().gravity(here);
+          gravity = Optional.of(here);
+        });
+  }
+
+  @Override
+  public void keepLine(Kind kind, Signature signature, Reply reply) {
+    atWork(
+        reply,
+        () -> {
+          GuidedPoints taken = points.get(kind);
+          LineCalibration line = LineCalibration.of(taken.points(applied(kind)));
+          if (kind == Kind.GAUGE) {
+            shop.keep().gauge(line, taken, signature);
+          } else {
+            LocalGravity here =
+                gravity.orElseThrow(
+                    () -> new WorkshopException("g: say where the bench stands, or type g"));
+            shop.keep().load(line, taken, here, signature);
+          }
+          change(kind, GuidedPoints.NONE);
+          kept(signature);
+        });
+  }
+
+  private void kept(Signature signature) throws WorkshopException {
+    lastSigned = signature.initials();
+    shop.readAgain();
+  }
+
+  @Override
+  public void keepSpring(List<GaugeSpring.Push> pushes, Signature signature, Reply reply) {
+    atWork(
+        reply,
+        () -> {
+          LocalGravity here = gravity.orElse(LocalGravity.STANDARD_CGPM_1901);
+          shop.keep().spring(GaugeSpring.of(pushes, here), pushes, signature);
+          kept(signature);
+        });
+  }
+
+  @Override
+  public void workFrame(String bar, Estimate modulusMPa, Reply reply) {
+    atWork(reply, () -> frame = new ChecksView.Frame(bar, shop.frame(bar, modulusMPa)));
+  }
+
+  @Override
+  public void keepFrame(Signature signature, Reply reply) {
+    atWork(
+        reply,
+        () -> {
+          if (frame == null) {
+            throw new WorkshopException("name the bar and press Enter first");
+          }
+          shop.keep().frame(frame.compliance(), frame.bar(), signature);
+          frame = null;
+          kept(signature);
+        });
+  }
+
+  @Override
+  public void enterRod(String tag, CheckRod rod, Reply reply) {
+    atWork(reply, () -> shop.enterRod(tag, rod));
+  }
+
+  @Override
+  public void typeRod(double shownNPerMm, Reply reply) {
+    atWork(
+        reply,
+        () -> {
+          if (!shop.rod().hasRod()) {
+            throw new WorkshopException("enter the rod itself first");
+          }
+          shop.typeRod(shownNPerMm);
+        });
+  }
+
+  @Override
+  public void layRod() {
+    if (shop.rod().hasRod()) {
+      layOnBench.accept(shop.rod().rod().blank().tag());
+    }
+  }
+
+  @Override
+  public void bringIn(String file, Reply reply) {
+    atWork(
+        reply,
+        () -> {
+          try {
+            shop.keep().bringIn(Path.of(file));
+          } catch (InvalidPathException e) {
+            throw new WorkshopException("no file can be called " + file);
+          }
+          shop.readAgain();
+        });
+  }
+
+  @Override
+  public void writeHealthFile(FileReply reply) {
+    work.execute(
+        () -> {
+          try {
+            reply.written(shop.writeHealthFile(session.snapshot(), report()).toString());
+          } catch (WorkshopException e) {
+            reply.refused(e.getMessage());
+          }
+        });
+  }
+
+  @Override
+  public void undo(Reply reply) {
+    atWork(reply, shop::undo);
+  }
+}
