@@ -5,8 +5,10 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.Stroke;
+import java.awt.geom.Ellipse2D;
 import java.awt.geom.Rectangle2D;
 import org.jfree.chart.JFreeChart;
+import org.jfree.chart.annotations.XYShapeAnnotation;
 import org.jfree.chart.axis.AxisSpace;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
@@ -122,6 +124,22 @@ final class QuietPlot {
     add(x, y, renderer);
   }
 
+  /** Points without an outline, as many as there are. */
+  void specks(double[] x, double[] y, double px, Color color) {
+    XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(false, true);
+    renderer.setSeriesPaint(0, color);
+    renderer.setSeriesShape(0, new Ellipse2D.Double(-px / 2, -px / 2, px, px));
+    add(x, y, renderer);
+  }
+
+  /** A filled shape in the axes' own units, behind all that is added later. */
+  void area(Shape shape, Color outline, Color fill) {
+    XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer();
+    renderer.addAnnotation(
+        new XYShapeAnnotation(shape, Style.HAIR, outline, fill), Layer.BACKGROUND);
+    add(new double[0], new double[0], renderer);
+  }
+
   /** A level that is drawn across the whole plot, behind all else. */
   void level(double at, Stroke stroke, Color color) {
     plot.addRangeMarker(new ValueMarker(at, color, stroke), Layer.BACKGROUND);
@@ -148,8 +166,9 @@ final class QuietPlot {
     chart.setPadding(RectangleInsets.ZERO_INSETS);
     chart.draw(g, area);
     Style.smooth(g);
-    TextLine.of(up.unit(), style.lettering().semiBold(14), up.color())
-        .fromLeft(g, area.getMinX(), inside.getMinY() - 12);
+    TextLine upUnit = TextLine.of(up.unit(), style.lettering().semiBold(14), up.color());
+    double besideFigures = inside.getMinX() - 9 - upUnit.width(g);
+    upUnit.fromLeft(g, Math.max(area.getMinX(), besideFigures), inside.getMinY() - 12);
     TextLine.of(across.unit(), style.lettering().semiBold(14), across.color())
         .toRight(g, inside.getMaxX() + RIGHT, area.getMaxY() - 8);
   }

@@ -104,6 +104,11 @@ public final class BenchDesk implements BenchActions, AutoCloseable {
         List.of());
   }
 
+  /** The session that the bench's head is heard by; it ends with this desk. */
+  public HeadSession session() {
+    return session;
+  }
+
   private void follow(BenchSnapshot snapshot) {
     shop.place().follow(snapshot);
     long now = System.nanoTime();

@@ -6,6 +6,7 @@ import javax.swing.JLabel;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import sagwright.check.CheckRod;
+import sagwright.job.Signature;
 import sagwright.quantity.Figures;
 import sagwright.quantity.Unit;
 import sagwright.screen.ComplaintException;
@@ -16,7 +17,7 @@ import sagwright.uncertainty.Estimate;
 import sagwright.uncertainty.Warning;
 
 /** What the frame gives, from a stout bar of known modulus. */
-final class FrameCard extends CheckCard {
+final class FrameCard extends SignedCard {
   private static final long serialVersionUID = 1L;
 
   /** More points to a loose screw (common practice, no source). */
@@ -32,7 +33,6 @@ final class FrameCard extends CheckCard {
   private final JLabel answer = Text.label(" ", 24, true);
   private final JLabel meaning = Text.plain(" ");
   private final JLabel warning = Text.second(" ");
-  private final SignFields sign = new SignFields("frame");
 
   FrameCard(ChecksActions actions, Speech speech) {
     super(
@@ -51,7 +51,7 @@ final class FrameCard extends CheckCard {
     add(answer, "wrap");
     add(meaning, "wrap");
     add(warning, "wrap");
-    add(sign, "growx 0");
+    add(sign(), "growx 0");
     modulus.setText(gigapascal(CheckRod.ASSUMED_STEEL_MODULUS_MPA.value()));
     uncertainty.setText(gigapascal(CheckRod.ASSUMED_STEEL_MODULUS_MPA.halfWidth95()));
     for (JTextField field : List.of(bar, modulus, uncertainty)) {
@@ -97,17 +97,8 @@ final class FrameCard extends CheckCard {
   }
 
   @Override
-  String control() {
-    return "Keep";
-  }
-
-  @Override
-  void press() {
-    try {
-      actions.keepFrame(sign.read(), doneSaying("The frame is kept.  Ctrl Z takes it back."));
-    } catch (ComplaintException e) {
-      say(e.getMessage());
-    }
+  void keep(Signature signature) {
+    actions.keepFrame(signature, doneSaying("The frame is kept.  Ctrl Z takes it back."));
   }
 
   @Override
@@ -122,7 +113,7 @@ final class FrameCard extends CheckCard {
 
   @Override
   void show(ChecksView view) {
-    sign.offer(view.initials());
+    super.show(view);
     if (view.frame() == null) {
       answer.setText(" ");
       meaning.setText(" ");

@@ -14,6 +14,7 @@ import net.miginfocom.swing.MigLayout;
 import sagwright.check.CalibrationPoint;
 import sagwright.check.CalibrationPoint.Direction;
 import sagwright.job.CalibrationDrafts.Kind;
+import sagwright.job.Signature;
 import sagwright.quantity.Figures;
 import sagwright.quantity.Unit;
 import sagwright.screen.ComplaintException;
@@ -25,7 +26,7 @@ import sagwright.screen.theme.RowTable.Column;
 import sagwright.screen.theme.Text;
 
 /** Load by masses, or gauge by blocks: point after point, up and down, with its line. */
-final class LineCard extends CheckCard {
+final class LineCard extends SignedCard {
   private static final long serialVersionUID = 1L;
 
   private final Kind kind;
@@ -37,7 +38,6 @@ final class LineCard extends CheckCard {
   private final RowTable<Row> table;
   private final CalibrationPicture picture;
   private final TermsPicture terms;
-  private final SignFields sign;
   private final GravityFields gravity;
   private String untouched = "";
   private transient ChecksView.Line shown = ChecksView.Line.NONE;
@@ -64,7 +64,6 @@ final class LineCard extends CheckCard {
     table = new RowTable<>(name(kind) + ".points", columns(isLoad));
     picture = new CalibrationPicture(name(kind) + ".plot", isLoad);
     terms = new TermsPicture(name(kind) + ".terms", isLoad);
-    sign = new SignFields(name(kind));
     gravity = isLoad ? new GravityFields(actions, this::say) : null;
     build(isLoad);
     enterTakes(known);
@@ -104,7 +103,7 @@ final class LineCard extends CheckCard {
     } else {
       foot.add(Text.second("Lower the stem onto a block: never let it drop."));
     }
-    foot.add(sign);
+    foot.add(sign());
     add(foot, "span 2, growx");
   }
 
@@ -183,19 +182,9 @@ final class LineCard extends CheckCard {
   }
 
   @Override
-  String control() {
-    return "Keep";
-  }
-
-  @Override
-  void press() {
-    try {
-      String what = kind == Kind.LOAD ? "The load" : "The gauge";
-      actions.keepLine(
-          kind, sign.read(), doneSaying(what + " is calibrated.  Ctrl Z takes it back."));
-    } catch (ComplaintException e) {
-      say(e.getMessage());
-    }
+  void keep(Signature signature) {
+    String what = kind == Kind.LOAD ? "The load" : "The gauge";
+    actions.keepLine(kind, signature, doneSaying(what + " is calibrated.  Ctrl Z takes it back."));
   }
 
   @Override
@@ -215,7 +204,7 @@ final class LineCard extends CheckCard {
   @Override
   void show(ChecksView view) {
     ChecksView.Line next = kind == Kind.LOAD ? view.load() : view.gauge();
-    sign.offer(view.initials());
+    super.show(view);
     if (gravity != null) {
       gravity.show(view.gravity());
     }

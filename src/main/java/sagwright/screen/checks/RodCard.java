@@ -28,7 +28,7 @@ final class RodCard extends CheckCard {
   private final JTextField modulus = form.field("steel's modulus", "GPa");
   private final JTextField modulusWithin = form.field("within ±", "GPa");
   private final Form typed = new Form("rodReading", () -> {});
-  private final JTextField shown = typed.field("stiffness shown", "N/mm");
+  private final JTextField shown = typed.field("stiffness, N/mm", "");
   private final RodPicture picture = new RodPicture("rod.chart");
   private transient RodStanding filledFrom;
 
@@ -55,10 +55,9 @@ final class RodCard extends CheckCard {
       return;
     }
     try {
-      double stiffness =
-          Typed.quantity("stiffness shown", shown.getText(), Unit.NEWTON_PER_MILLIMETRE);
+      double stiffness = Typed.quantity("stiffness", shown.getText(), Unit.NEWTON_PER_MILLIMETRE);
       if (!(stiffness > 0)) {
-        throw new ComplaintException("stiffness shown: must lie above 0");
+        throw new ComplaintException("stiffness: must lie above 0");
       }
       actions.typeRod(
           stiffness,

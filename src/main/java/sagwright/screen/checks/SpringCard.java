@@ -7,6 +7,7 @@ import net.miginfocom.swing.MigLayout;
 import sagwright.check.GaugeSpring;
 import sagwright.check.LocalGravity;
 import sagwright.check.PoorPointsException;
+import sagwright.job.Signature;
 import sagwright.quantity.Figures;
 import sagwright.quantity.Unit;
 import sagwright.screen.ComplaintException;
@@ -16,7 +17,7 @@ import sagwright.screen.theme.Lists;
 import sagwright.screen.theme.Text;
 
 /** The gauge's spring: the stem pushed onto a letter balance, at two travels or more. */
-final class SpringCard extends CheckCard {
+final class SpringCard extends SignedCard {
   private static final long serialVersionUID = 1L;
   private static final int LINES = 4;
 
@@ -25,7 +26,6 @@ final class SpringCard extends CheckCard {
       new FieldGrid(
           "spring.pushes", List.of("travel, mm", "balance, g"), LINES, this::press, this::work);
   private final JLabel answer = Text.label(" ", 24, true);
-  private final SignFields sign = new SignFields("spring");
   private transient LocalGravity gravity = LocalGravity.STANDARD_CGPM_1901;
 
   SpringCard(ChecksActions actions, Speech speech) {
@@ -43,7 +43,7 @@ final class SpringCard extends CheckCard {
         "wrap");
     add(Lists.scrolled(pushes), "grow, hmin 100, wrap");
     add(answer, "wrap");
-    add(sign, "growx 0");
+    add(sign(), "growx 0");
   }
 
   private List<GaugeSpring.Push> read() throws ComplaintException {
@@ -84,18 +84,8 @@ final class SpringCard extends CheckCard {
   }
 
   @Override
-  String control() {
-    return "Keep";
-  }
-
-  @Override
-  void press() {
-    try {
-      actions.keepSpring(
-          read(), sign.read(), doneSaying("The spring is kept.  Ctrl Z takes it back."));
-    } catch (ComplaintException e) {
-      say(e.getMessage());
-    }
+  void keep(Signature signature) throws ComplaintException {
+    actions.keepSpring(read(), signature, doneSaying("The spring is kept.  Ctrl Z takes it back."));
   }
 
   @Override
@@ -111,7 +101,7 @@ final class SpringCard extends CheckCard {
 
   @Override
   void show(ChecksView view) {
-    sign.offer(view.initials());
+    super.show(view);
     gravity = view.gravity().orElse(LocalGravity.STANDARD_CGPM_1901);
   }
 }
