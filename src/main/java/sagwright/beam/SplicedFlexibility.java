@@ -129,6 +129,30 @@ public final class SplicedFlexibility {
     return sum;
   }
 
+  /** All of these at once for wood of one modulus, to the last digits the same. */
+  public FlexibilityResponse response(double coreModulusMPa, double ratio) {
+    double mmPerN = 0;
+    double byCore = 0;
+    double byDiameter = 0;
+    double bySplice = 0;
+    for (int i = 0; i < xMm.length; i++) {
+      WoodSection section = sections[i];
+      double stiffness = stiffness(i, coreModulusMPa);
+      double bent = bending[i] / stiffness;
+      double bentByStiffness = bent / stiffness;
+      double sheared = ratio * shear[i] / (section.areaMm2() * coreModulusMPa);
+      mmPerN += bent + sheared;
+      byCore -= bentByStiffness * section.coreSecondMomentMm4() + sheared / coreModulusMPa;
+      byDiameter -=
+          bentByStiffness
+                  * (coreModulusMPa * section.coreSecondMomentByDiameterMm3()
+                      + spliceModulusMPa * section.spliceSecondMomentByDiameterMm3())
+              + sheared * section.areaByDiameterMm() / section.areaMm2();
+      bySplice -= bentByStiffness * section.spliceSecondMomentMm4();
+    }
+    return new FlexibilityResponse(mmPerN, byCore, byDiameter, bySplice);
+  }
+
   /**
    * The modulus of the shaft wood with which the shaft bends so far per newton.
    *

@@ -44,7 +44,7 @@ final class GradeCommand implements Callable<Integer> {
           .println(
               json
                   ? JsonLine.parse(graded.json()).put("gradeId", graded.gradeId())
-                  : ForecastTable.of(tag, graded.answer().graded()).stripTrailing());
+                  : ForecastTable.of(tag, graded.graded()).stripTrailing());
     }
     return ExitCode.ANSWER;
   }

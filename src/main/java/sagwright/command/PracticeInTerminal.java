@@ -60,7 +60,7 @@ final class PracticeInTerminal {
       TestedRun tested = shop.tested(run);
       console.out().print(EvaluationTable.of(tested.sheet(), tested.evaluation()));
       GradeBlank.Graded graded = shop.grade(laid.blank(), order.stored());
-      console.out().print(ForecastTable.of(TAG, graded.answer().graded()));
+      console.out().print(ForecastTable.of(TAG, graded.graded()));
       console.out().println("Run " + run.id() + " and grade " + graded.gradeId() + " are on the");
       console.out().println("record of " + TAG + " in " + chosen + ".");
       console.out().println("There is no display here. Where there is one, the same command opens");

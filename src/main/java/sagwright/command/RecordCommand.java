@@ -186,7 +186,7 @@ final class RecordCommand implements Callable<Integer> {
       String text = table(workshop, run);
       return graded == null
           ? text
-          : text + ForecastTable.of(setting.blank().tag(), graded.answer().graded());
+          : text + ForecastTable.of(setting.blank().tag(), graded.graded());
     } catch (PoorRunException poor) {
       throw CommandFailure.poorRun(poor.getMessage());
     }

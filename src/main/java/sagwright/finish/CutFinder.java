@@ -1,6 +1,7 @@
 package sagwright.finish;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import sagwright.beam.Taper;
@@ -31,14 +32,9 @@ public final class CutFinder {
     double length = finished.lengthMm();
     boolean sticksOut = fromMm + length > blank.lengthMm() + ROUNDING_MM;
     double onBlank = sticksOut ? Math.max(0, blank.lengthMm() - fromMm) : length;
-    DoubleStream places =
-        DoubleStream.concat(
-                DoubleStream.of(finished.knots()),
-                DoubleStream.of(blank.knots()).map(x -> x - fromMm))
-            .filter(x -> x >= 0 && x <= length);
     double least = Double.MAX_VALUE;
     double at = 0;
-    for (double x : places.sorted().toArray()) {
+    for (double x : knotsOnShaft(fromMm)) {
       double there = sticksOut && x >= onBlank ? 0 : blank.at(fromMm + x);
       double spare = there - finished.at(x);
       if (spare < least - EQUAL_MM) {
@@ -47,6 +43,22 @@ public final class CutFinder {
       least = Math.min(least, spare);
     }
     return new Cut(fromMm, least, at);
+  }
+
+  /** The knots of both outlines on the finished shaft, rising. */
+  private double[] knotsOnShaft(double fromMm) {
+    double[] own = finished.knots();
+    double[] others = blank.knots();
+    double[] places = Arrays.copyOf(own, own.length + others.length);
+    int count = own.length;
+    for (double there : others) {
+      double x = there - fromMm;
+      if (x >= 0 && x <= finished.lengthMm()) {
+        places[count++] = x;
+      }
+    }
+    Arrays.sort(places, 0, count);
+    return Arrays.copyOf(places, count);
   }
 
   /**
@@ -61,12 +73,9 @@ public final class CutFinder {
     }
     List<double[]> candidates = new ArrayList<>();
     for (Line[] lines : intervals) {
-      double most = Double.MAX_VALUE;
-      for (Line line : lines) {
-        most = Math.min(most, Math.max(line.first, line.last));
-      }
+      double most = mostOfLeast(lines);
       if (most >= best - EQUAL_MM) {
-        addCandidates(lines, candidates);
+        addCandidates(thatReach(lines, most), candidates);
       }
     }
     for (double[] candidate : candidates) {
@@ -171,6 +180,26 @@ public final class CutFinder {
       least = Math.min(least, line.at(share));
     }
     return least;
+  }
+
+  /** No least spare of the interval is above this. */
+  private static double mostOfLeast(Line[] lines) {
+    double most = Double.MAX_VALUE;
+    for (Line line : lines) {
+      most = Math.min(most, Math.max(line.first, line.last));
+    }
+    return most;
+  }
+
+  /** The lines that can be the least: those that do not stay above the most that it can be. */
+  private static Line[] thatReach(Line[] lines, double most) {
+    List<Line> low = new ArrayList<>();
+    for (Line line : lines) {
+      if (Math.min(line.first, line.last) <= most) {
+        low.add(line);
+      }
+    }
+    return low.toArray(Line[]::new);
   }
 
   /** Adds {cut, least spare} at both ends and where two lines cross, in rising order of the cut. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.EigenDecomposition;
+import sagwright.beam.FlexibilityResponse;
 import sagwright.beam.FreeFreeFrequency;
 import sagwright.beam.FreeShaft;
 import sagwright.beam.Kink;
@@ -73,21 +74,45 @@ public final class FinishedShaft {
 
   /** The stiffness at one set-up with what its sources of error do to it. */
   public AskedStiffness asked(SetUp setUp) {
+    return blank.modulusMPa().variesAlong() ? askedOfVarying(setUp) : askedOfOneModulus(setUp);
+  }
+
+  private AskedStiffness askedOfOneModulus(SetUp setUp) {
+    ModulusAlong along = blank.modulusMPa();
+    FlexibilityResponse response =
+        planned.flexibility(setUp).response(along.at(0), blank.modulusToShearRatio());
+    double uncertainty = Math.sqrt(along.covarianceMPa2()[0][0]);
+    return asked(setUp, response, new double[] {response.byCoreModulus() * uncertainty});
+  }
+
+  private AskedStiffness askedOfVarying(SetUp setUp) {
     double ratio = blank.modulusToShearRatio();
     SplicedFlexibility flexibility = flexibility(setUp);
-    double stiffness = 1 / flexibility.mmPerN(modulus, ratio);
-    double byFlexibility = -stiffness * stiffness;
     double[] byModulus = modulusErrors(flexibility);
-    List<Double> errors = new ArrayList<>();
+    FlexibilityResponse response =
+        new FlexibilityResponse(
+            flexibility.mmPerN(modulus, ratio),
+            Double.NaN,
+            flexibility.byDiameter(modulus, ratio),
+            flexibility.bySpliceModulus(modulus));
+    return asked(setUp, response, byModulus);
+  }
+
+  /**
+   * @param byModulus what each independent error of the modulus does to the deflection per load
+   */
+  private AskedStiffness asked(SetUp setUp, FlexibilityResponse response, double[] byModulus) {
+    double stiffness = 1 / response.mmPerN();
+    double byFlexibility = -stiffness * stiffness;
+    List<Double> errors = new ArrayList<>(byModulus.length + 2);
     double modulusVariance = 0;
-    for (double error : byModulus) {
-      errors.add(byFlexibility * error);
-      modulusVariance += errors.get(errors.size() - 1) * errors.get(errors.size() - 1);
+    for (double each : byModulus) {
+      double error = byFlexibility * each;
+      errors.add(error);
+      modulusVariance += error * error;
     }
-    double diameter =
-        byFlexibility * flexibility.byDiameter(modulus, ratio) * plan.diameterUncertaintyMm();
-    double splice =
-        byFlexibility * flexibility.bySpliceModulus(modulus) * spliceModulusUncertaintyMPa();
+    double diameter = byFlexibility * response.byDiameter() * plan.diameterUncertaintyMm();
+    double splice = byFlexibility * response.bySpliceModulus() * spliceModulusUncertaintyMPa();
     errors.add(diameter);
     errors.add(splice);
     Budget budget =
@@ -118,9 +143,6 @@ public final class FinishedShaft {
       for (int k = 0; k < xMm.length; k++) {
         gradient[i] += atPoints[k] * along.shareOf(i, xMm[k] + cutFromMm);
       }
-    }
-    if (n == 1) {
-      return new double[] {gradient[0] * Math.sqrt(along.covarianceMPa2()[0][0])};
     }
     EigenDecomposition root =
         new EigenDecomposition(new Array2DRowRealMatrix(along.covarianceMPa2()));

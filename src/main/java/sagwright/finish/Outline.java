@@ -1,7 +1,6 @@
 package sagwright.finish;
 
 import java.util.Arrays;
-import java.util.stream.DoubleStream;
 import sagwright.beam.Taper;
 
 /** A diameter that runs straight between knots, from 0 to a length. */
@@ -16,32 +15,48 @@ final class Outline {
 
   /** The lesser of depth and width all along a taper. */
   static Outline lesserOf(Taper taper) {
-    double[] stations =
-        DoubleStream.concat(
-                DoubleStream.of(0, taper.lengthMm()),
-                taper.stations().stream().mapToDouble(s -> s.xMm()))
-            .sorted()
-            .distinct()
-            .toArray();
-    DoubleStream.Builder places = DoubleStream.builder();
-    for (int i = 0; i < stations.length; i++) {
-      places.add(stations[i]);
-      if (i < stations.length - 1) {
-        double here = taper.depthAt(stations[i]) - taper.widthAt(stations[i]);
+    double[] stations = places(taper);
+    int last = stations.length - 1;
+    double[] x = new double[2 * stations.length];
+    int count = 0;
+    for (int i = 0; i <= last; i++) {
+      x[count++] = stations[i];
+      double here = taper.depthAt(stations[i]) - taper.widthAt(stations[i]);
+      if (here != 0 && i < last) {
         double next = taper.depthAt(stations[i + 1]) - taper.widthAt(stations[i + 1]);
-        if (here < 0 != next < 0 && here != 0 && next != 0) {
-          places.add(stations[i] + (stations[i + 1] - stations[i]) * here / (here - next));
+        if (here < 0 != next < 0 && next != 0) {
+          x[count++] = stations[i] + (stations[i + 1] - stations[i]) * here / (here - next);
         }
       }
     }
-    double[] x = places.build().toArray();
-    double[] diameter =
-        Arrays.stream(x).map(at -> Math.min(taper.depthAt(at), taper.widthAt(at))).toArray();
+    x = Arrays.copyOf(x, count);
+    double[] diameter = new double[count];
+    for (int i = 0; i < count; i++) {
+      diameter[i] = Math.min(taper.depthAt(x[i]), taper.widthAt(x[i]));
+    }
     return new Outline(x, diameter);
   }
 
+  /** Both ends and the stations, rising, each once. */
+  private static double[] places(Taper taper) {
+    int stations = taper.stationCount();
+    double[] places = new double[stations + 2];
+    int count = 0;
+    if (taper.stationXMm(0) > 0) {
+      places[count++] = 0;
+    }
+    for (int i = 0; i < stations; i++) {
+      places[count++] = taper.stationXMm(i);
+    }
+    if (taper.stationXMm(stations - 1) < taper.lengthMm()) {
+      places[count++] = taper.lengthMm();
+    }
+    return Arrays.copyOf(places, count);
+  }
+
+  /** Rising; not to be written to. */
   double[] knots() {
-    return xMm.clone();
+    return xMm;
   }
 
   double lengthMm() {

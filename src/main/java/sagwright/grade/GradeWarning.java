@@ -1,6 +1,5 @@
 package sagwright.grade;
 
-import java.util.Locale;
 import sagwright.uncertainty.Warning;
 
 /** What a grade, which speaks of stiffness alone, does not say. */
@@ -22,19 +21,26 @@ public sealed interface GradeWarning extends Warning {
   }
 
   private static String words(String what, double figure, Aim asked, String unit) {
-    return String.format(
-        Locale.ROOT,
-        "%s %.1f %s lies outside %s ± %s",
-        what,
-        figure,
-        unit,
-        plain(asked.value()),
-        plain(asked.tolerance()));
+    return what
+        + " "
+        + toTenths(figure)
+        + " "
+        + unit
+        + " lies outside "
+        + plain(asked.value())
+        + " ± "
+        + plain(asked.tolerance());
   }
 
   private static String plain(double figure) {
-    return figure == Math.rint(figure)
-        ? String.format(Locale.ROOT, "%.0f", figure)
+    return figure == Math.rint(figure) && Math.abs(figure) < 1e15
+        ? Long.toString((long) figure)
         : Double.toString(figure);
+  }
+
+  /** By hand: a rack of ten thousand has a warning or two a blank. */
+  private static String toTenths(double figure) {
+    long tenths = Math.round(Math.abs(figure) * 10);
+    return (figure < 0 && tenths > 0 ? "-" : "") + tenths / 10 + "." + tenths % 10;
   }
 }

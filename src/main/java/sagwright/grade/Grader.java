@@ -12,6 +12,11 @@ import sagwright.uncertainty.Warning;
 
 /** Holds blanks against orders: docs/contract.md, section 5. */
 public final class Grader {
+  /**
+   * Below this the least likely ask alone stands for all: the others change nothing that counts.
+   */
+  private static final double NEGLIGIBLE = 1e-12;
+
   private final Sureness sureness;
 
   public Grader(Sureness sureness) {
@@ -59,13 +64,14 @@ public final class Grader {
 
   /**
    * The chance that all stiffnesses lie within the tolerances of what an order asks; no likelier
-   * than the least likely of them, rounding or not.
+   * than the least likely of them, rounding or not. Absolute error below 1e-8, and where one of
+   * them is all but impossible below 1e-12.
    *
    * @param stiffnesses one an ask, in the order's order
    */
   public static double chanceOfAll(Order order, List<AskedStiffness> stiffnesses) {
     double least = leastChance(order, stiffnesses);
-    return least == 0 || stiffnesses.size() == 1
+    return least < NEGLIGIBLE || stiffnesses.size() == 1
         ? least
         : Math.min(least, JointChance.ofAll(order.asks(), stiffnesses));
   }

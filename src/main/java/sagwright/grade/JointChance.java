@@ -15,10 +15,11 @@ import sagwright.finish.AskedStiffness;
  * fixed multiples of a few independent standard normal errors, which all of them share; that makes
  * them jointly normal, mostly with a covariance that is nearly or wholly singular.
  *
- * <p>The errors are turned into their principal directions. Along the greatest, for given values of
- * the others, the asks leave an interval, whose chance is known exactly; over the others, which
- * matter less and less, it is integrated, over the last with every kink of the interval's ends as a
- * border. Absolute error below 1e-8 for up to three asks or sources of error, else below 1e-6.
+ * <p>Two of them are a matter of {@link BivariateNormal}. For more the errors are turned into their
+ * principal directions. Along the greatest, for given values of the others, the asks leave an
+ * interval, whose chance is known exactly; over the others, which matter less and less, it is
+ * integrated, over the last with every kink of the interval's ends as a border. Absolute error
+ * below 1e-8 for up to three asks or sources of error, else below 1e-6.
  */
 final class JointChance {
   /** Beyond so many standard uncertainties there is nothing left (6e-18). */
@@ -76,6 +77,27 @@ final class JointChance {
    * @param limits for each figure its lowest and highest
    */
   static double of(double[][] rows, List<double[]> limits) {
+    if (rows.length == 2) {
+      return ofTwo(rows, limits);
+    }
+    return ofMany(rows, limits);
+  }
+
+  private static double ofTwo(double[][] rows, List<double[]> limits) {
+    double correlation = 0;
+    for (int i = 0; i < rows[0].length; i++) {
+      correlation += rows[0][i] * rows[1][i];
+    }
+    double[] first = limits.get(0);
+    double[] second = limits.get(1);
+    return BivariateNormal.within(
+        new BivariateNormal.Limits(first[0], first[1]),
+        new BivariateNormal.Limits(second[0], second[1]),
+        Math.max(-1, Math.min(1, correlation)));
+  }
+
+  /** By integration, for any number of figures. */
+  static double ofMany(double[][] rows, List<double[]> limits) {
     RealMatrix errors = new Array2DRowRealMatrix(rows);
     EigenDecomposition principal = new EigenDecomposition(errors.transpose().multiply(errors));
     double[][] effects =

@@ -74,6 +74,16 @@ public final class ModulusAlong {
     return moduliMPa.length > 1;
   }
 
+  /** Whether it runs straight between its breaks; else it is constant between them. */
+  public boolean isStraightBetweenKnots() {
+    return straightBetweenKnots;
+  }
+
+  /** The parameters, from the tip on. */
+  public double[] moduliMPa() {
+    return moduliMPa.clone();
+  }
+
   public int parameterCount() {
     return moduliMPa.length;
   }

@@ -48,7 +48,17 @@ public final class AnswerWriter {
    */
   public static String forecast(
       String tag, GradedForecast graded, List<String> assumed, List<Warning> ofBlank) {
-    return ForecastAnswer.line(tag, graded, assumed, ofBlank).toString();
+    return ForecastAnswer.of(tag, graded, assumed, ofBlank);
+  }
+
+  /**
+   * The same for one of many blanks, without the first bending frequency.
+   *
+   * @param ofBlank warnings of the blank's own evaluation
+   */
+  public static String ranked(
+      String tag, GradedForecast graded, List<String> assumed, List<Warning> ofBlank) {
+    return ForecastAnswer.withoutFrequency(tag, graded, assumed, ofBlank);
   }
 
   /**

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.StreamSupport;
 
 /**
  * Builds one JSON object on one line, keys in the order in which they were put. Doubles are written
@@ -46,6 +47,39 @@ public final class JsonLine {
   /** The text under a key; null where there is none. */
   public String text(String key) {
     return node.path(key).textValue();
+  }
+
+  /** Whether true stands under a key. */
+  public boolean flag(String key) {
+    return node.path(key).booleanValue();
+  }
+
+  /** The numbers of the array under a key; none where there is none. */
+  public double[] numbers(String key) {
+    return StreamSupport.stream(node.path(key).spliterator(), false)
+        .mapToDouble(JsonNode::doubleValue)
+        .toArray();
+  }
+
+  /** The texts of the array under a key; none where there is none. */
+  public List<String> texts(String key) {
+    return texts(node.path(key));
+  }
+
+  /** The texts of a JSON array that was written before. */
+  public static List<String> textsOf(String json) {
+    if (json.equals("[]")) {
+      return List.of();
+    }
+    try {
+      return texts(MAPPER.readTree(json));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static List<String> texts(JsonNode array) {
+    return StreamSupport.stream(array.spliterator(), false).map(JsonNode::textValue).toList();
   }
 
   /** The object under a key, to be read or to be added to in its place. */

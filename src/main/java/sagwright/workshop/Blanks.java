@@ -99,12 +99,22 @@ public final class Blanks {
 
   void addCaliperEntry(Handle handle, Blank blank, NewEntry entry, long actionId)
       throws WorkshopException {
+    long id =
+        handle
+            .createUpdate(
+                "insert into caliper_entry (action_id, blank_id, document, why)"
+                    + " values (?, ?, ?, ?)")
+            .bind(0, actionId)
+            .bind(1, blank.id())
+            .bind(2, entry.sheet().shaftDocument())
+            .bind(3, entry.why())
+            .executeAndReturnGeneratedKeys("id")
+            .mapTo(Long.class)
+            .one();
     handle.execute(
-        "insert into caliper_entry (action_id, blank_id, document, why) values (?, ?, ?, ?)",
-        actionId,
-        blank.id(),
-        entry.sheet().shaftDocument(),
-        entry.why());
+        "insert into caliper_figures (caliper_entry_id, outline) values (?, ?)",
+        id,
+        ShortShaft.of(entry.sheet()).packed());
     String stage = entry.sheet().stage();
     if (stage != null && !stage.equals(state(blank).stage())) {
       addStage(handle, blank, stage, actionId);

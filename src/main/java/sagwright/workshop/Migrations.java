@@ -28,7 +28,7 @@ final class Migrations {
   }
 
   static Migrations ofThisProgram() {
-    return new Migrations(List.of("001-records.sql"));
+    return new Migrations(List.of("001-records.sql", "002-choosing.sql"));
   }
 
   void bringUpToDate(Database database) throws WorkshopException {

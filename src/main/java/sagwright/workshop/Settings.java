@@ -13,6 +13,9 @@ public final class Settings {
   /** How many runs a series on the bench has, as a whole number. */
   public static final String RUNS_OF_SERIES = "runsOfSeries";
 
+  /** What ranks blanks: four numbers, the weights of stiffness, mass, balance and spare. */
+  public static final String RANKING_WEIGHTS = "ranking weights";
+
   private final Database database;
 
   Settings(Database database) {

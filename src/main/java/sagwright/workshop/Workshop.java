@@ -128,6 +128,15 @@ public final class Workshop implements AutoCloseable {
     return new Rack(database);
   }
 
+  /**
+   * All records in short, to choose among thousands.
+   *
+   * @param reader for what was not packed
+   */
+  public ShortRecords shortRecords(SheetReader reader) {
+    return new ShortRecords(database, reader);
+  }
+
   public Settings settings() {
     return new Settings(database);
   }

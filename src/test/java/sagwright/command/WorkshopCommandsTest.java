@@ -82,7 +82,13 @@ class WorkshopCommandsTest {
     JsonNode graded = answer(on("grade", "--blank", "25-014", "--order", "R-0007", "--json"));
     JsonNode forecast =
         JSON.readTree(
-            CommandRun.of("forecast", SHEET.toString(), "--order", ORDER.toString(), "--json")
+            CommandRun.of(
+                    "forecast",
+                    SHEET.toString(),
+                    SHEET.toString(),
+                    "--order",
+                    ORDER.toString(),
+                    "--json")
                 .out());
     for (String key : List.of("stiffnessNPerMm", "massG", "chanceWithinTolerance", "grade")) {
       assertEquals(forecast.get(key), graded.get(key), key);

@@ -112,18 +112,18 @@ class WorkshopTest {
     try (Workshop workshop = WorkshopFixture.create(folder)) {
       workshop.blanks().enter(WorkshopFixture.sheet("25-014"));
     }
-    Migrations next = new Migrations(List.of("001-records.sql", "second-for-tests.sql"));
+    Migrations next = followedBy("next-for-tests.sql");
     try (Database database = Database.open(file(), false)) {
       next.bringUpToDate(database);
-      assertEquals("2", pragma(database, "user_version"));
+      assertEquals("3", pragma(database, "user_version"));
       assertEquals(
           List.of("25-014"),
           database.read(
               handle -> handle.select("select tag from blank_shelf").mapTo(String.class).list()));
       next.bringUpToDate(database);
     }
-    Path copy = folder.resolve("workshop.db.version-1");
-    assertEquals(Set.of("workshop.db", "workshop.db.version-1"), names());
+    Path copy = folder.resolve("workshop.db.version-2");
+    assertEquals(Set.of("workshop.db", "workshop.db.version-2"), names());
     try (Workshop before = Workshop.open(copy, WorkshopFixture.keeper())) {
       assertEquals("25-014", before.blanks().require("25-014").tag());
     }
@@ -134,13 +134,18 @@ class WorkshopTest {
     try (Workshop workshop = WorkshopFixture.create(folder)) {
       workshop.blanks().enter(WorkshopFixture.sheet("25-014"));
     }
-    Migrations broken = new Migrations(List.of("001-records.sql", "broken-for-tests.sql"));
+    Migrations broken = followedBy("broken-for-tests.sql");
     try (Database database = Database.open(file(), false)) {
       assertThrows(WorkshopException.class, () -> broken.bringUpToDate(database));
     }
     try (Workshop workshop = open()) {
       assertEquals("25-014", workshop.blanks().require("25-014").tag());
     }
+  }
+
+  /** This program's scripts with one more. */
+  private static Migrations followedBy(String script) {
+    return new Migrations(List.of("001-records.sql", "002-choosing.sql", script));
   }
 
   @Test
@@ -151,7 +156,7 @@ class WorkshopTest {
     refused(
         "the workshop "
             + file()
-            + " was written by a newer Sagwright (its version is 99, this program knows 1):"
+            + " was written by a newer Sagwright (its version is 99, this program knows 2):"
             + " use that one",
         () -> open());
     assertArrayEquals(before, Files.readAllBytes(file()));

@@ -346,9 +346,7 @@ public final class BenchDesk implements BenchActions, AutoCloseable {
       return;
     }
     try {
-      become(
-          state.withGraded(
-              shop.grade(state.laid().blank(), state.tried().stored()).answer().graded()));
+      become(state.withGraded(shop.grade(state.laid().blank(), state.tried().stored()).graded()));
     } catch (PoorRunException e) {
       become(state.withPhase(state.phase(), e.getMessage()));
     }

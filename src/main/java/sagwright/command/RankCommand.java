@@ -1,0 +1,56 @@
+package sagwright.command;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import sagwright.job.RankBlanks;
+import sagwright.wood.SpeciesTable;
+import sagwright.workshop.Workshop;
+import sagwright.workshop.WorkshopException;
+
+@Command(
+    name = "rank",
+    mixinStandardHelpOptions = true,
+    description = "Puts the free blanks in order for one order, best first.")
+final class RankCommand implements Callable<Integer> {
+  @Mixin private WorkshopOption workshopOption;
+
+  @Option(names = "--order", required = true, paramLabel = "ID", description = "the order's number")
+  private String number;
+
+  @Option(names = "--most", paramLabel = "N", description = "no more than so many blanks")
+  private Integer most;
+
+  @Option(names = "--json", description = "one JSON object a blank, each on one line")
+  private boolean json;
+
+  private final Console console;
+  private final SpeciesTable species;
+
+  RankCommand(Console console, SpeciesTable species) {
+    this.console = console;
+    this.species = species;
+  }
+
+  @Override
+  public Integer call() throws WorkshopException, CommandFailure {
+    if (most != null && most < 1) {
+      throw CommandFailure.badInput("--most must be 1 or more, not " + most);
+    }
+    try (Workshop workshop = workshopOption.open()) {
+      RankBlanks.Answer answer =
+          new RankBlanks(workshop, species).of(workshop.orders().require(number));
+      List<RankBlanks.Ranked> shown =
+          answer.blanks().stream().limit(most == null ? Integer.MAX_VALUE : most).toList();
+      if (json) {
+        List<String> lines = shown.parallelStream().map(RankBlanks.Ranked::json).toList();
+        lines.forEach(console.out()::println);
+      } else {
+        console.out().print(RankTable.of(answer, shown));
+      }
+      return ExitCode.ANSWER;
+    }
+  }
+}

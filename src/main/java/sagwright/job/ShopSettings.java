@@ -1,0 +1,49 @@
+package sagwright.job;
+
+import java.util.Optional;
+import sagwright.choose.RankingWeights;
+import sagwright.grade.Sureness;
+import sagwright.workshop.Settings;
+import sagwright.workshop.Workshop;
+import sagwright.workshop.WorkshopException;
+
+/** What a shop has set otherwise than usual. */
+public final class ShopSettings {
+  private final Workshop workshop;
+
+  public ShopSettings(Workshop workshop) {
+    this.workshop = workshop;
+  }
+
+  public Sureness sureness() throws WorkshopException {
+    Optional<String> set = workshop.settings().get(Settings.SURENESS);
+    return set.isEmpty() ? Sureness.USUAL : new Sureness(Double.parseDouble(set.get()));
+  }
+
+  public RankingWeights rankingWeights() throws WorkshopException {
+    Optional<String> set = workshop.settings().get(Settings.RANKING_WEIGHTS);
+    if (set.isEmpty()) {
+      return RankingWeights.STIFFNESS_FIRST;
+    }
+    String[] weights = set.get().split(" ");
+    return new RankingWeights(
+        Double.parseDouble(weights[0]),
+        Double.parseDouble(weights[1]),
+        Double.parseDouble(weights[2]),
+        Double.parseDouble(weights[3]));
+  }
+
+  public void setRankingWeights(RankingWeights weights) throws WorkshopException {
+    workshop
+        .settings()
+        .set(
+            Settings.RANKING_WEIGHTS,
+            weights.stiffness()
+                + " "
+                + weights.mass()
+                + " "
+                + weights.balance()
+                + " "
+                + weights.spare());
+  }
+}

@@ -1,0 +1,61 @@
+package sagwright.workshop;
+
+import java.util.List;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+
+/** What of a blank's record is needed to choose among thousands. */
+public final class ShortRecord {
+  private final Blank blank;
+  private final BlankState state;
+  private final long caliperEntryId;
+  private final Supplier<ShortShaft> shaft;
+  private final List<ShortRun> counting;
+
+  /**
+   * @param shaft by the newest caliper entry; unpacked by whoever asks, on any thread
+   * @param counting the runs that count, oldest first
+   */
+  ShortRecord(
+      Blank blank,
+      BlankState state,
+      long caliperEntryId,
+      Supplier<ShortShaft> shaft,
+      List<ShortRun> counting) {
+    this.blank = blank;
+    this.state = state;
+    this.caliperEntryId = caliperEntryId;
+    this.shaft = shaft;
+    this.counting = List.copyOf(counting);
+  }
+
+  public Blank blank() {
+    return blank;
+  }
+
+  public BlankState state() {
+    return state;
+  }
+
+  /** The newest caliper entry's number. */
+  public long caliperEntryId() {
+    return caliperEntryId;
+  }
+
+  /** By the newest caliper entry; worked out at each call. */
+  public ShortShaft shaft() {
+    return shaft.get();
+  }
+
+  /** The runs that count, oldest first. */
+  public List<ShortRun> counting() {
+    return counting;
+  }
+
+  /** Names the answers of all the runs that count. */
+  public String basis() {
+    return counting.stream()
+        .map(run -> Long.toString(run.evaluationId()))
+        .collect(Collectors.joining(" "));
+  }
+}

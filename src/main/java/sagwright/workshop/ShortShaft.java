@@ -1,0 +1,72 @@
+package sagwright.workshop;
+
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import sagwright.beam.SectionShape;
+import sagwright.beam.Station;
+import sagwright.beam.Taper;
+import sagwright.sheet.Sheet;
+
+/**
+ * What of a caliper entry is needed to choose among thousands of blanks.
+ *
+ * @param massG null where not weighed
+ * @param species null where not known
+ */
+public record ShortShaft(Taper taper, Double massG, String species, boolean isSpliced) {
+  /** Another way of packing gets another number; what is packed otherwise is read anew. */
+  private static final byte PACKING = 1;
+
+  private static final int BYTES_BEFORE_STATIONS = 3 + 2 * Double.BYTES + Integer.BYTES;
+
+  static ShortShaft of(Sheet sheet) {
+    return new ShortShaft(
+        sheet.shaft().taper(),
+        sheet.shaft().massG(),
+        sheet.shaft().species(),
+        sheet.shaft().splice() != null);
+  }
+
+  byte[] packed() {
+    byte[] name = species == null ? new byte[0] : species.getBytes(StandardCharsets.UTF_8);
+    int stations = taper.stationCount();
+    ByteBuffer bytes =
+        ByteBuffer.allocate(BYTES_BEFORE_STATIONS + 3 * Double.BYTES * stations + name.length);
+    bytes.put(PACKING);
+    bytes.put((byte) taper.shape().ordinal());
+    bytes.put((byte) (isSpliced ? 1 : 0));
+    bytes.putDouble(taper.lengthMm());
+    bytes.putDouble(massG == null ? Double.NaN : massG);
+    bytes.putInt(stations);
+    for (Station station : taper.stations()) {
+      bytes.putDouble(station.xMm()).putDouble(station.depthMm()).putDouble(station.widthMm());
+    }
+    return bytes.put(name).array();
+  }
+
+  static boolean canUnpack(byte[] packed) {
+    return packed != null && packed[0] == PACKING;
+  }
+
+  static ShortShaft unpacked(byte[] packed) {
+    ByteBuffer bytes = ByteBuffer.wrap(packed);
+    bytes.get();
+    SectionShape shape = SectionShape.values()[bytes.get()];
+    boolean isSpliced = bytes.get() == 1;
+    double lengthMm = bytes.getDouble();
+    double massG = bytes.getDouble();
+    int count = bytes.getInt();
+    List<Station> stations = new ArrayList<>(count);
+    for (int i = 0; i < count; i++) {
+      stations.add(new Station(bytes.getDouble(), bytes.getDouble(), bytes.getDouble()));
+    }
+    String name = new String(packed, bytes.position(), bytes.remaining(), StandardCharsets.UTF_8);
+    return new ShortShaft(
+        new Taper(shape, stations, lengthMm),
+        Double.isNaN(massG) ? null : massG,
+        name.isEmpty() ? null : name,
+        isSpliced);
+  }
+}
