@@ -127,12 +127,17 @@ public final class ButtEnd {
           toY + 1,
           false,
           runs.subList(runs.size() - 1, runs.size()));
-    } else if (clockwise > 180) {
-      turn.toRight(g, toX - 5, toY + 6);
-      lines(g, area.getMinX(), toY + 36, false, runs);
     } else {
-      turn.fromLeft(g, toX + 5, toY + 6);
-      lines(g, area.getMaxX(), toY + 36, true, runs);
+      double deep = LINE * (Math.min(MOST_LINES, runs.size()) - 1);
+      boolean fitsUnder = toY + 36 + deep <= area.getMaxY();
+      double first = fitsUnder ? toY + 36 : toY - 16 - deep;
+      boolean onTheLeft = clockwise > 180;
+      if (onTheLeft) {
+        turn.toRight(g, toX - 5, toY + 6);
+      } else {
+        turn.fromLeft(g, toX + 5, toY + 6);
+      }
+      lines(g, onTheLeft ? area.getMinX() : area.getMaxX(), first, !onTheLeft, runs);
     }
   }
 

@@ -191,6 +191,58 @@ class BenchWindowTest {
   }
 
   @Test
+  void whatStandsBehindTheAnswerIsOneKeyAwayAndAsksForTheSecondOpinion() {
+    laid();
+    mailbox.put(BenchExample.loaded());
+    waitForStage("done");
+    window.press(KeyEvent.VK_W);
+    waitForAsked("look behind");
+    window.waitUntil(
+        "the advice is said",
+        () -> window.saidBy("behind.sheet").contains("measure the diameters near 600 mm again"));
+    assertThat(window.saidBy("behind.sheet"))
+        .contains("the budget agrees")
+        .contains("at 12 %")
+        .contains("damp summer")
+        .contains("no run stands out");
+  }
+
+  @Test
+  void theSurveySaysWhatToMeasureNextAndSetsItUp() {
+    laid();
+    mailbox.put(BenchExample.loaded());
+    waitForStage("done");
+    window.press(KeyEvent.VK_S);
+    window.waitUntil(
+        "the model is said", () -> window.saidBy("survey.sheet").contains("proposed: straight"));
+    window.press(KeyEvent.VK_M);
+    waitForAsked("set up at 20.0");
+  }
+
+  @Test
+  void aBowIsTypedInTurnByTurn() {
+    laid();
+    window.press(KeyEvent.VK_R);
+    window.waitForFocusOn("bow.readings.1.1");
+    for (String reading : List.of("0.31", "0.22", "0", "-0,2")) {
+      window.press(KeyEvent.VK_ENTER);
+      window.type(reading);
+      window.press(KeyEvent.VK_ENTER);
+    }
+    window.press(KeyEvent.VK_ENTER, KeyEvent.VK_CONTROL);
+    waitForAsked(
+        "bow [Rolled[turnDegrees=0.0, gaugeMm=0.31], Rolled[turnDegrees=45.0, gaugeMm=0.22],"
+            + " Rolled[turnDegrees=90.0, gaugeMm=0.0], Rolled[turnDegrees=135.0, gaugeMm=-0.2]]");
+  }
+
+  @Test
+  void aFigureMakesASeriesOfSoManyRuns() {
+    laid();
+    window.press(KeyEvent.VK_4);
+    waitForAsked("series of 4");
+  }
+
+  @Test
   void whatCannotBeReadIsSaidAndNothingIsSent() {
     laid();
     window.press(KeyEvent.VK_H);

@@ -25,7 +25,8 @@ public final class BenchScreen extends Page {
   private static final String BEHIND = "behind";
   private static final String SURVEY = "survey";
   private static final String BOW = "bow";
-  private static final String HOW_TO_TYPE = "Enter goes on.  Enter on an empty line keeps it.";
+  private static final String HOW_TO_TYPE =
+      "Enter goes on.  Enter on an empty line, or Ctrl Enter, keeps it.";
   private static final double QUARTER_TURN = 90;
 
   private final transient BenchActions actions;
@@ -167,6 +168,13 @@ public final class BenchScreen extends Page {
     letter('w', () -> turnTo(BEHIND));
     letter('s', () -> turnTo(SURVEY));
     letter('r', () -> turnTo(BOW));
+    key(
+        KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, KeyEvent.CTRL_DOWN_MASK),
+        () -> {
+          if (isForm()) {
+            press();
+          }
+        });
     letter('m', this::measureNext);
     letter('u', this::setUpAsUsual);
     for (int runs = 1; runs <= BenchSeries.MOST_RUNS; runs++) {

@@ -48,8 +48,7 @@ final class ButtPicture extends Picture {
     TextLine.of("Butt end: mark " + whereMarkIs(turns.nowDegrees()), l.regular(16), p.secondInk())
         .fromLeft(g, 0, 20);
     List<String> note = TextLine.wrapped(g, turns.note(), l.regular(14), area.getWidth());
-    double second = note.size() > 1 ? NOTE_LINE : 0; // a run's label may hang under the circle
-    double noteHeight = UNDER_NOTE + NOTE_LINE * note.size() + second;
+    double noteHeight = UNDER_NOTE + NOTE_LINE * note.size();
     new ButtEnd(Theme.style())
         .paint(
             g,

@@ -28,22 +28,12 @@ final class TurnWords {
     if (series.stiffness() != null && series.stiffness().isSignificant()) {
       return String.format(
           Locale.ROOT,
-          "stiffer way: %.0f° ± %.0f°, by %.1f %%; %s",
+          "stiffer at %.0f° ± %.0f°, by %.1f %%",
           series.stiffness().stifferDegrees(),
           Estimate.COVERAGE_FACTOR_95 * series.stiffness().stifferStdUncertaintyDegrees(),
-          series.stiffness().amplitudePercent(),
-          cause(series));
+          series.stiffness().amplitudePercent());
     }
     return agreement(together);
-  }
-
-  private static String cause(SeriesAnswer series) {
-    boolean grain = series.grain() != null && series.grain().isSignificant();
-    boolean shape = series.shape().isSignificant();
-    if (grain) {
-      return shape ? "out-of-round and grain" : "the grain's doing";
-    }
-    return shape ? "out-of-round" : "cause not clear";
   }
 
   /** "all agree within 0.3 %". */

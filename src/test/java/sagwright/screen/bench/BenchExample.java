@@ -142,7 +142,7 @@ public final class BenchExample {
         new BenchView.Turns(
             120,
             List.of(new TurnedRun(1, "3.133", 0), new TurnedRun(2, "3.160", 60)),
-            "stiffer way: 92° ± 6°, by 0.8 %; out-of-round and grain"),
+            "stiffer at 92° ± 6°, by 0.8 %"),
         v.safety(),
         v.line(),
         null,
