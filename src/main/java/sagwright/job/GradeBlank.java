@@ -13,7 +13,6 @@ import sagwright.uncertainty.Warning;
 import sagwright.wood.SpeciesTable;
 import sagwright.workshop.Blank;
 import sagwright.workshop.GradeBasis;
-import sagwright.workshop.Run;
 import sagwright.workshop.ShortRecord;
 import sagwright.workshop.Workshop;
 import sagwright.workshop.WorkshopException;
@@ -56,14 +55,14 @@ public final class GradeBlank {
     Sureness sureness = new ShopSettings(workshop).sureness();
     GradedForecast graded = new Grader(sureness).grade(wood.in(kept.shaft()), order);
     List<Warning> warnings = new ArrayList<>(wood.warnings());
-    TestWarning.of(workshop, newest(wood)).ifPresent(warnings::add);
+    for (long runId : wood.runIds()) {
+      TestWarning.of(workshop, workshop.runs().run(runId))
+          .filter(warning -> !warnings.contains(warning))
+          .ifPresent(warnings::add);
+    }
     String json = AnswerWriter.forecast(blank.tag(), graded, wood.assumed(), warnings);
     GradeBasis basis =
         new GradeBasis(stored.versionId(), kept.caliperEntryId(), wood.runIds(), sureness.chance());
     return new Graded(workshop.grades().add(blank, basis, json), graded, json);
-  }
-
-  private Run newest(KnownWood wood) throws WorkshopException {
-    return workshop.runs().run(wood.runIds().get(wood.runIds().size() - 1));
   }
 }
