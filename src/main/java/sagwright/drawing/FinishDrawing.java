@@ -133,7 +133,8 @@ public final class FinishDrawing {
     g.setClip(clip);
   }
 
-  private void finished(Graphics2D g, Scene scene, LongScale onBlank) {
+  /** The finished shaft with all that is in it, on the scale of its blank. */
+  void finished(Graphics2D g, Scene scene, LongScale onBlank) {
     Palette p = style.palette();
     FinishPlan plan = scene.plan();
     LongScale scale = onBlank.from(scene.cutFromMm());

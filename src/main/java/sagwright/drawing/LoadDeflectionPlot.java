@@ -108,6 +108,8 @@ public final class LoadDeflectionPlot {
       case HAND_READ -> plot.specks(mm, n, HAND_READ_PX, p.ink());
       case SECOND -> plot.line(mm, n, Style.DASHED, p.ink());
       case EARLIER -> plot.line(mm, n, Style.HAIR, p.secondInk());
+      case PICK_1, PICK_2, PICK_3, PICK_4 ->
+          plot.line(mm, n, run.kind().pickLine().stroke(2), p.ink());
     }
   }
 

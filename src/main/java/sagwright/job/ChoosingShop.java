@@ -1,0 +1,91 @@
+package sagwright.job;
+
+import java.util.List;
+import java.util.Optional;
+import sagwright.grade.Sureness;
+import sagwright.grade.WordScale;
+import sagwright.wood.SafeStress;
+import sagwright.wood.SpeciesTable;
+import sagwright.workshop.Blank;
+import sagwright.workshop.Note;
+import sagwright.workshop.Run;
+import sagwright.workshop.Workshop;
+import sagwright.workshop.WorkshopException;
+import sagwright.workshop.WorkshopOrder;
+
+/** All that choosing a blank for an order needs of a workshop. Slow things: for the work thread. */
+public final class ChoosingShop {
+  private final Workshop workshop;
+  private final RankBlanks rankBlanks;
+  private final AllocateOrders allocateOrders;
+  private final LayBlank runs;
+
+  public ChoosingShop(Workshop workshop, SpeciesTable species) {
+    this.workshop = workshop;
+    this.rankBlanks = new RankBlanks(workshop, species);
+    this.allocateOrders = new AllocateOrders(workshop, species);
+    this.runs =
+        new LayBlank(workshop, species, new SafeLoad(species, SafeStress.ASSUMED_SHARE));
+  }
+
+  public WordScale wordScale() {
+    return WordScale.AT_FIRST;
+  }
+
+  /** The numbers of the open orders, rising. */
+  public List<String> openOrders() throws WorkshopException {
+    return workshop.orders().open().stream().map(WorkshopOrder::number).toList();
+  }
+
+  /**
+   * An order and its blanks.
+   *
+   * @param number as it was first written
+   * @param promisedTag the blank that is promised to it, null for none
+   */
+  public record Choice(
+      String number, RankBlanks.Answer ranked, String promisedTag, Sureness sureness) {}
+
+  public Choice choose(String number) throws WorkshopException {
+    WorkshopOrder stored = workshop.orders().require(number);
+    return new Choice(
+        stored.number(),
+        rankBlanks.of(stored),
+        workshop.promises().blankOf(stored).map(Blank::tag).orElse(null),
+        new ShopSettings(workshop).sureness());
+  }
+
+  /** All open orders and free blanks at once, to be asked what promises would cost. */
+  public AllocateOrders.Answer allOrders() throws WorkshopException {
+    return allocateOrders.all();
+  }
+
+  /**
+   * What the records of one blank say besides.
+   *
+   * @param latest the newest of its runs that count, worked out
+   * @param note the newest note, empty for none
+   */
+  public record Look(Optional<TestedRun> latest, String note) {}
+
+  public Look look(String tag) throws WorkshopException {
+    Blank blank = workshop.blanks().require(tag);
+    Optional<Run> latest = workshop.runs().latestCounting(blank);
+    List<Note> notes = workshop.notes().of(blank);
+    return new Look(
+        latest.isEmpty() ? Optional.empty() : Optional.of(runs.tested(latest.get())),
+        notes.isEmpty() ? "" : notes.get(notes.size() - 1).words());
+  }
+
+  public void promise(String tag, String number) throws WorkshopException {
+    workshop
+        .promises()
+        .make(workshop.blanks().require(tag), workshop.orders().require(number));
+  }
+
+  public void takeBack(String tag, String number) throws WorkshopException {
+    workshop
+        .promises()
+        .release(workshop.blanks().require(tag), workshop.orders().require(number));
+  }
+}

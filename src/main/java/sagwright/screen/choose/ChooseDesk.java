@@ -1,0 +1,243 @@
+package sagwright.screen.choose;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicInteger;
+import sagwright.choose.Allocation;
+import sagwright.job.AllocateOrders;
+import sagwright.job.ChoosingShop;
+import sagwright.screen.Mailbox;
+import sagwright.screen.choose.ChooseView.Closely;
+import sagwright.screen.choose.ChooseView.Cost;
+import sagwright.screen.choose.ChooseView.Row;
+import sagwright.workshop.WorkshopException;
+
+/**
+ * What stands behind the Choose screen: every action goes to the work thread, which alone changes
+ * what is held here, and puts the newest view into the mailbox. Of many steps in a row only the
+ * last is worked out.
+ */
+public final class ChooseDesk implements ChooseActions {
+  private final ChoosingShop shop;
+  private final Executor work;
+  private final Mailbox<ChooseView> mailbox;
+  private final AtomicInteger asked = new AtomicInteger();
+
+  // all below: of the work thread
+  private List<String> open = List.of();
+  private String number;
+  private ChoosingShop.Choice choice;
+  private List<Row> serving = List.of();
+  private List<Row> cannot = List.of();
+  private final Map<String, Closely> closely = new HashMap<>();
+  private AllocateOrders.Answer allOrders;
+  private Cost cost;
+  private Promise made;
+  private String said = "";
+
+  private record Promise(String tag, String number) {}
+
+  /**
+   * @param work one thread, the workshop's one writer
+   */
+  public ChooseDesk(ChoosingShop shop, Executor work, Mailbox<ChooseView> mailbox) {
+    this.shop = shop;
+    this.work = work;
+    this.mailbox = mailbox;
+  }
+
+  private interface Job {
+    void run() throws WorkshopException;
+  }
+
+  private void atWork(Job job) {
+    work.execute(
+        () -> {
+          try {
+            job.run();
+          } catch (WorkshopException e) {
+            said = e.getMessage();
+            show();
+          } catch (RuntimeException e) {
+            System.getLogger(ChooseDesk.class.getName())
+                .log(System.Logger.Level.ERROR, "while choosing", e);
+            said = "the program stumbled: see its log";
+            show();
+          }
+        });
+  }
+
+  @Override
+  public void refresh() {
+    atWork(
+        () -> {
+          open = shop.openOrders();
+          if (number == null && !open.isEmpty()) {
+            number = open.get(0);
+          }
+          said = "";
+          readAgain();
+        });
+  }
+
+  @Override
+  public void open(String wanted) {
+    atWork(
+        () -> {
+          said = "";
+          if (!wanted.isBlank()) {
+            number = shop.choose(wanted.trim()).number();
+          }
+          readAgain();
+        });
+  }
+
+  @Override
+  public void step(int by) {
+    int mine = asked.incrementAndGet();
+    atWork(
+        () -> {
+          open = shop.openOrders();
+          if (open.isEmpty()) {
+            said = "No order is open.";
+            show();
+            return;
+          }
+          number = stepped(by);
+          said = "";
+          if (mine == asked.get()) {
+            readAgain();
+          }
+        });
+  }
+
+  /** The open order before or after the one that is shown, which may be open no more. */
+  private String stepped(int by) {
+    int at = open.indexOf(number);
+    if (at < 0) {
+      long before =
+          number == null
+              ? 0
+              : open.stream().filter(o -> o.compareToIgnoreCase(number) < 0).count();
+      return open.get((int) Math.floorMod(by > 0 ? before : before - 1, (long) open.size()));
+    }
+    return open.get(Math.floorMod(at + by, open.size()));
+  }
+
+  private void readAgain() throws WorkshopException {
+    closely.clear();
+    allOrders = null;
+    cost = null;
+    if (number == null) {
+      choice = null;
+      serving = List.of();
+      cannot = List.of();
+    } else {
+      open = shop.openOrders();
+      choice = shop.choose(number);
+      serving = ChooseViews.serving(choice);
+      cannot = ChooseViews.cannot(choice);
+    }
+    show();
+  }
+
+  @Override
+  public void lookAt(List<String> tags) {
+    int mine = asked.incrementAndGet();
+    atWork(
+        () -> {
+          if (mine != asked.get() || choice == null || tags.isEmpty()) {
+            return;
+          }
+          for (String tag : tags) {
+            if (!closely.containsKey(tag)) {
+              closely.put(tag, ChooseViews.closely(tag, shop.look(tag)));
+            }
+          }
+          show();
+          if (mine == asked.get()) {
+            workOutCost(tags.get(0));
+          }
+        });
+  }
+
+  private void workOutCost(String tag) throws WorkshopException {
+    Row row =
+        serving.stream().filter(r -> r.tag().equals(tag)).findFirst().orElse(null);
+    if (row == null || choice.promisedTag() != null || !open.contains(number)) {
+      return;
+    }
+    if (allOrders == null) {
+      allOrders = shop.allOrders();
+    }
+    cost =
+        new Cost(
+            tag,
+            open.size() - 1,
+            allOrders.costOf(new Allocation.Pair(number, tag, row.chance())));
+    show();
+  }
+
+  @Override
+  public void promise(String tag) {
+    atWork(
+        () -> {
+          if (number == null) {
+            return;
+          }
+          shop.promise(tag, number);
+          made = new Promise(tag, number);
+          said = "";
+          readAgain();
+        });
+  }
+
+  @Override
+  public void takeBack() {
+    atWork(
+        () -> {
+          Promise back = toTakeBack();
+          if (back == null) {
+            said = "No promise was made here that could be taken back.";
+            show();
+            return;
+          }
+          shop.takeBack(back.tag(), back.number());
+          made = null;
+          said = back.tag() + " is free again.";
+          number = back.number();
+          readAgain();
+        });
+  }
+
+  private Promise toTakeBack() {
+    if (made != null) {
+      return made;
+    }
+    boolean isPromised = choice != null && choice.promisedTag() != null;
+    return isPromised ? new Promise(choice.promisedTag(), number) : null;
+  }
+
+  private void show() {
+    Promise back = toTakeBack();
+    mailbox.put(
+        new ChooseView(
+            choice == null ? null : ChooseViews.asked(choice),
+            number == null ? "" : ChooseViews.place(open, number),
+            said,
+            serving,
+            cannot,
+            choice == null ? "" : "ranked by " + choice.ranked().weights().inWords(),
+            choice == null
+                ? null
+                : ChooseViews.words(shop.wordScale(), choice.ranked().order().ask()),
+            choice == null ? 0.95 : choice.sureness().chance(),
+            new ArrayList<>(closely.values()),
+            cost,
+            back == null ? "" : back.tag() + " from " + back.number(),
+            false));
+  }
+}

@@ -1,0 +1,167 @@
+package sagwright.screen.choose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import sagwright.drawing.ScaleWord;
+import sagwright.grade.Aim;
+import sagwright.grade.WordScale;
+import sagwright.quantity.Figures;
+import sagwright.screen.choose.ChooseView.Cost;
+import sagwright.screen.choose.ChooseView.Row;
+
+/** The sentences of the Choose screen. */
+final class ChooseWords {
+  /** So much of its tolerance off, a figure is still called the asked one. Ours, no source. */
+  private static final double AT = 0.25;
+
+  private ChooseWords() {}
+
+  /** What to do where there is nothing to choose from; empty where there is. */
+  static String nextStep(ChooseView view) {
+    if (view.isReading() && view.rowCount() == 0) {
+      return "Reading the rack …";
+    }
+    if (view.order() == null) {
+      return "No order is open. Take one on the Orders page, then choose its blank here.";
+    }
+    if (view.rowCount() == 0) {
+      return "No blank of this wood is on the rack. Enter one on the Rack page, then test it.";
+    }
+    if (view.serving().isEmpty()) {
+      return "No blank can serve this order yet. Why not, stands below; test another on the bench.";
+    }
+    return "";
+  }
+
+  /** Why this one, in one sentence. */
+  static String why(ChooseView view, Row lead) {
+    if (lead.tag().equals(view.order().promisedTag())) {
+      return lead.tag() + " is promised to " + view.order().number() + ".";
+    }
+    List<String> parts = new ArrayList<>();
+    int place = view.serving().indexOf(lead);
+    if (place == 0 && lead.verdict().equals("meets")) {
+      parts.add("lies deepest in the ask");
+    } else {
+      parts.add(
+          (place == 0 ? "comes nearest to the ask, " : "")
+              + Figures.chancePercent(lead.chance(), view.sureness())
+              + " in 100"
+              + (place == 0 ? "" : " to lie in the ask, " + ordinal(place + 1) + " of these"));
+    }
+    aim(parts, view.order().ask().massG(), lead.mass(), new Off("heavy", "light", "g", "weight"));
+    aim(
+        parts,
+        view.order().ask().balanceFromButtMm(),
+        lead.balance(),
+        new Off("far forward", "far back", "mm", "balance"));
+    return lead.tag() + " " + joined(parts) + ".";
+  }
+
+  private record Off(String above, String below, String unit, String what) {}
+
+  private static void aim(List<String> parts, Aim asked, ChooseView.ToCome toCome, Off words) {
+    if (asked == null || toCome.value() == null) {
+      return;
+    }
+    double off = toCome.value() - asked.value();
+    if (toCome.isOff()) {
+      parts.add(
+          String.format(
+              Locale.ROOT,
+              "will be %.0f %s too %s",
+              Math.abs(off),
+              words.unit(),
+              off > 0 ? words.above() : words.below()));
+    } else if (asked.tolerance() != null && Math.abs(off) <= AT * asked.tolerance()) {
+      parts.add("is at the asked " + words.what());
+    }
+  }
+
+  private static String joined(List<String> parts) {
+    int last = parts.size() - 1;
+    return last == 0
+        ? parts.get(0)
+        : String.join(", ", parts.subList(0, last)) + " and " + parts.get(last);
+  }
+
+  private static String ordinal(int place) {
+    String ending =
+        switch (place % 100) {
+          case 11, 12, 13 -> "th";
+          default ->
+              switch (place % 10) {
+                case 1 -> "st";
+                case 2 -> "nd";
+                case 3 -> "rd";
+                default -> "th";
+              };
+        };
+    return place + ending;
+  }
+
+  /** What a promise would cost the other open orders. */
+  static String cost(Cost cost) {
+    if (cost == null) {
+      return "Working out what a promise would cost the other orders …";
+    }
+    if (cost.otherOrders() == 0) {
+      return "No other order is open: a promise costs none.";
+    }
+    String others = cost.otherOrders() == 1 ? "the other open order" : "the other open orders";
+    double toOthers = cost.cost().toOthers();
+    if (toOthers < 0.005) {
+      return "A promise costs " + others + " nothing.";
+    }
+    return String.format(
+        Locale.ROOT,
+        "It costs %s: %.2f of %d to be met with it, %.2f without.",
+        others,
+        cost.cost().othersWith(),
+        cost.otherOrders(),
+        cost.cost().othersWithout());
+  }
+
+  /** One row, read out. */
+  static String row(ChooseView view, int place, List<String> picked) {
+    Row row = view.row(place);
+    if (row.reason() != null) {
+      return row.tag() + " cannot serve: " + row.reason() + ".";
+    }
+    String stiffness =
+        Figures.withPlusMinus(
+            row.stiffnessNPerMm().value(), row.stiffnessNPerMm().halfWidth95());
+    int pick = picked.indexOf(row.tag());
+    return (place + 1)
+        + " of "
+        + view.serving().size()
+        + ": "
+        + row.tag()
+        + (pick < 0 ? "" : ", pick " + (pick + 1))
+        + (row.tag().equals(view.order().promisedTag()) ? ", promised" : "")
+        + ", "
+        + row.verdict()
+        + ", "
+        + Figures.chancePercent(row.chance(), view.sureness())
+        + " in 100, "
+        + stiffness
+        + " N/mm, spare "
+        + Figures.rounded(row.cut().leastSpareMm(), 2)
+        + " mm.";
+  }
+
+  /** The shop's words as ranges of stiffness. */
+  static List<ScaleWord> scale(WordScale scale) {
+    List<ScaleWord> words = new ArrayList<>();
+    int last = scale.words().size() - 1;
+    for (int i = 0; i <= last; i++) {
+      words.add(
+          new ScaleWord(
+              scale.words().get(i),
+              i == 0 ? Double.NEGATIVE_INFINITY : scale.bordersNPerMm().get(i),
+              i == last ? Double.POSITIVE_INFINITY : scale.bordersNPerMm().get(i + 1)));
+    }
+    return words;
+  }
+}
