@@ -23,6 +23,7 @@ public final class SpareDrawing {
   private static final double THICKER = 3;
   private static final double TEXT = 14;
   private static final double LABEL_ROW = 19;
+  private static final double LABEL_GAP = 16;
 
   /** Room under the round for the balance point and one line of text. */
   private static final double BELOW = 22;
@@ -77,7 +78,7 @@ public final class SpareDrawing {
     double axis = area.getMaxY() - BELOW - thickest * pxPerMm * thicker / 2;
     LongScale scale = new LongScale(area.getMinX(), axis, pxPerMm, thicker, 1);
     ShaftOutline round = ShaftOutline.straight(plan.taper(), scale, 0);
-    double labelRows = scene.shafts().size() > 2 ? 2 : 1;
+    double labelRows = rowsOf(scene.shafts().size());
     double room = axis - scale.halfPx(thickest) - area.getMinY() - labelRows * LABEL_ROW - 8;
     double times = times(scene, room / pxPerMm);
     for (int i = 0; i < scene.shafts().size(); i++) {
@@ -172,18 +173,43 @@ public final class SpareDrawing {
       labels.add(new Label(text, text.width(g), scale.px(x), y));
     }
     labels.sort(Comparator.comparingDouble(Label::atPx));
-    double[] ends = {area.getMinX() - 16, area.getMinX() - 16};
-    double left = area.getMinX();
-    for (Label label : labels) {
-      double from =
-          Math.max(left, Math.min(label.atPx() - label.width() / 2, area.getMaxX() - label.width()));
-      int row = ends[0] + 16 <= from || ends[0] <= ends[1] ? 0 : 1;
-      double x = Math.max(from, ends[row] + 16);
-      ends[row] = x + label.width();
+    int rows = rowsOf(labels.size());
+    for (int row = 0; row < rows; row++) {
+      List<Label> own = new ArrayList<>();
+      for (int i = row; i < labels.size(); i += rows) {
+        own.add(labels.get(i));
+      }
+      double[] from = sideBySide(own, area);
       double baseline = area.getMinY() + 13 + row * LABEL_ROW;
-      ring(g, label, baseline + 5, Math.max(x + 6, Math.min(label.atPx(), ends[row] - 6)));
-      label.text().fromLeft(g, x, baseline);
+      for (int i = 0; i < own.size(); i++) {
+        Label label = own.get(i);
+        double end = from[i] + label.width();
+        ring(g, label, baseline + 5, Math.max(from[i] + 6, Math.min(label.atPx(), end - 6)));
+        g.setColor(p.paper()); // a line of the row above ends at its edge
+        g.fill(new Rectangle2D.Double(from[i] - 2, baseline - 13, label.width() + 4, 17));
+        label.text().fromLeft(g, from[i], baseline);
+      }
     }
+  }
+
+  private static int rowsOf(int labels) {
+    return labels > 2 ? 2 : 1;
+  }
+
+  /** Where labels begin: each over its place, as far as they do not touch and are all seen. */
+  private static double[] sideBySide(List<Label> labels, Rectangle2D area) {
+    double[] from = new double[labels.size()];
+    double free = area.getMinX();
+    for (int i = 0; i < from.length; i++) {
+      from[i] = Math.max(free, labels.get(i).atPx() - labels.get(i).width() / 2);
+      free = from[i] + labels.get(i).width() + LABEL_GAP;
+    }
+    double end = area.getMaxX();
+    for (int i = from.length - 1; i >= 0; i--) {
+      from[i] = Math.min(from[i], end - labels.get(i).width());
+      end = from[i] - LABEL_GAP;
+    }
+    return from;
   }
 
   private void ring(Graphics2D g, Label label, double fromY, double fromX) {
@@ -201,8 +227,13 @@ public final class SpareDrawing {
     g.draw(ring);
   }
 
-  private void below(
-      Graphics2D g, Rectangle2D area, Scene scene, LongScale scale, double times) {
+  /** Where the first pick balances, NaN where not known. */
+  private static double markPx(Scene scene, LongScale scale) {
+    Double balance = scene.shafts().isEmpty() ? null : scene.shafts().get(0).balanceFromButtMm();
+    return balance == null ? Double.NaN : scale.px(scene.plan().lengthMm() - balance);
+  }
+
+  private void below(Graphics2D g, Rectangle2D area, Scene scene, LongScale scale, double times) {
     Palette p = style.palette();
     Font font = style.lettering().regular(TEXT);
     double baseline = area.getMaxY() - 4;
@@ -216,13 +247,16 @@ public final class SpareDrawing {
     String note =
         "finished round drawn "
             + Figures.asTyped(scale.thicker())
-            + " times thicker; spare "
-            + Figures.asTyped(times)
-            + " times, all above it";
+            + " times thicker"
+            + (scene.shafts().isEmpty()
+                ? ""
+                : "; spare " + Figures.asTyped(times) + " times, all above it");
     double end = TextLine.of(note, font, p.secondInk()).fromLeft(g, area.getMinX(), baseline);
     TextLine balance = TextLine.of(balances.toString(), font, p.secondInk());
-    if (end + 20 + balance.width(g) <= area.getMaxX()) {
-      balance.toRight(g, area.getMaxX(), baseline);
+    double from = area.getMaxX() - balance.width(g);
+    double mark = markPx(scene, scale);
+    if (from >= end + 20 && (Double.isNaN(mark) || from > mark + 14)) {
+      balance.fromLeft(g, from, baseline);
     }
   }
 }

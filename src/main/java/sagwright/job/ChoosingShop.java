@@ -24,8 +24,7 @@ public final class ChoosingShop {
     this.workshop = workshop;
     this.rankBlanks = new RankBlanks(workshop, species);
     this.allocateOrders = new AllocateOrders(workshop, species);
-    this.runs =
-        new LayBlank(workshop, species, new SafeLoad(species, SafeStress.ASSUMED_SHARE));
+    this.runs = new LayBlank(workshop, species, new SafeLoad(species, SafeStress.ASSUMED_SHARE));
   }
 
   public WordScale wordScale() {
@@ -78,14 +77,10 @@ public final class ChoosingShop {
   }
 
   public void promise(String tag, String number) throws WorkshopException {
-    workshop
-        .promises()
-        .make(workshop.blanks().require(tag), workshop.orders().require(number));
+    workshop.promises().make(workshop.blanks().require(tag), workshop.orders().require(number));
   }
 
   public void takeBack(String tag, String number) throws WorkshopException {
-    workshop
-        .promises()
-        .release(workshop.blanks().require(tag), workshop.orders().require(number));
+    workshop.promises().release(workshop.blanks().require(tag), workshop.orders().require(number));
   }
 }

@@ -20,10 +20,16 @@ import javax.swing.KeyStroke;
 import javax.swing.RepaintManager;
 import javax.swing.SwingUtilities;
 import sagwright.screen.bench.BenchExample;
+import sagwright.screen.bench.BenchScreen;
 import sagwright.screen.bench.BenchView;
 import sagwright.screen.bench.Phase;
 import sagwright.screen.checks.ChecksExample;
 import sagwright.screen.checks.ChecksView;
+import sagwright.screen.choose.ChooseExample;
+import sagwright.screen.choose.ChooseScreen;
+import sagwright.screen.choose.ChooseView;
+import sagwright.screen.orders.OrdersScreen;
+import sagwright.screen.rack.RackScreen;
 import sagwright.screen.theme.Theme;
 
 /**
@@ -90,6 +96,7 @@ public final class Pictures {
                 pressing(opened(BenchExample.empty(), "Orders"), "ctrl pressed N")));
     shells.put("orders-empty", () -> ShopExample.shellWithoutBlanks("Orders"));
     checks(shells);
+    choose(shells);
     shells.put("settings", () -> opened(BenchExample.loading(12.45), "Settings"));
     shells.put("start", ShopExample::startShell);
     return shells;
@@ -126,12 +133,37 @@ public final class Pictures {
     return shell;
   }
 
-  /** Does what a key does on the open page. */
-  private static Shell pressing(Shell shell, String stroke) {
+  private static void choose(Map<String, Supplier<Shell>> shells) {
+    shells.put("choose", () -> choose(ChooseExample.choosing()));
+    shells.put(
+        "choose-four",
+        () ->
+            pressing(choose(ChooseExample.choosing()), "typed 1", "typed 2", "typed 4", "typed 5"));
+    shells.put("choose-promised", () -> choose(ChooseExample.promised()));
+    shells.put(
+        "choose-thousands", () -> pressing(choose(ChooseExample.thousands()), "ctrl pressed DOWN"));
+    shells.put("choose-none", () -> choose(ChooseExample.noneServes()));
+    shells.put("choose-empty", () -> choose(ChooseExample.empty()));
+  }
+
+  private static Shell choose(ChooseView view) {
+    Shell shell = new Shell();
+    shell.add(new BenchScreen(new Mailbox<>(BenchExample.empty()), new ShopExample.IdleBench()));
+    shell.add(new RackScreen(new Mailbox<>(ShopExample.rack()), new ShopExample.IdleRack()));
+    shell.add(new OrdersScreen(new Mailbox<>(ShopExample.orders()), new ShopExample.IdleOrders()));
+    shell.add(new ChooseScreen(new Mailbox<>(view), new ChooseExample.Idle()));
+    shell.open("Choose");
+    return shell;
+  }
+
+  /** Does what keys do on the open page. */
+  private static Shell pressing(Shell shell, String... strokes) {
     Page page = shell.openPage();
-    Object name =
-        page.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).get(KeyStroke.getKeyStroke(stroke));
-    page.getActionMap().get(name).actionPerformed(new ActionEvent(page, 0, stroke));
+    for (String stroke : strokes) {
+      Object name =
+          page.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).get(KeyStroke.getKeyStroke(stroke));
+      page.getActionMap().get(name).actionPerformed(new ActionEvent(page, 0, stroke));
+    }
     return shell;
   }
 

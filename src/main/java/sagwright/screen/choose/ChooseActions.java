@@ -27,8 +27,12 @@ public interface ChooseActions {
    */
   void lookAt(List<String> tags);
 
-  /** Promises a blank to the order. */
-  void promise(String tag);
+  /**
+   * Promises a blank.
+   *
+   * @param order the number of the order that is shown
+   */
+  void promise(String tag, String order);
 
   /** Takes the last promise back; where none was made here, that of the order. */
   void takeBack();

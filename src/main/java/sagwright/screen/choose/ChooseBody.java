@@ -8,6 +8,7 @@ import java.util.Objects;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
 import sagwright.drawing.Style;
 import sagwright.screen.choose.ChooseView.Closely;
 import sagwright.screen.choose.ChooseView.Row;
@@ -20,11 +21,12 @@ import sagwright.screen.theme.Zoom;
 final class ChooseBody extends JPanel implements Zoom.Zoomed {
   private static final long serialVersionUID = 1L;
   private static final int KEYS = 44;
-  private static final int CLOSELY = 182;
-  private static final int CURVES_WIDTH = 420;
+  private static final int CLOSELY = 178;
+  private static final int CURVES_WIDTH = 450;
   private static final int GAP = 28;
 
   private final JPanel keys = new JPanel();
+  private final QuietButton letGo;
   private final QuietButton takeBack;
   private final JLabel place = Text.note("");
   private final JLabel pickKeys = Text.note("1–9 or Space picks");
@@ -38,11 +40,11 @@ final class ChooseBody extends JPanel implements Zoom.Zoomed {
     setLayout(null);
     setName("choose.body");
     keys.setOpaque(false);
-    keys.setLayout(
-        new net.miginfocom.swing.MigLayout("insets 0, gap 6, hidemode 3", "", "[center]"));
+    keys.setLayout(new MigLayout("insets 0, gap 6, hidemode 3", "", "[center]"));
     keys.add(quiet("choose.next", "next order", "Page Down", () -> actions.step(1)));
     keys.add(quiet("choose.before", "order before", "Page Up", () -> actions.step(-1)));
-    keys.add(quiet("choose.clear", "let go of picks", "Esc", clear));
+    letGo = quiet("choose.letGo", "let go of picks", "Esc", clear);
+    keys.add(letGo);
     takeBack = quiet("choose.takeBack", "take the promise back", "U", actions::takeBack);
     keys.add(takeBack);
     keys.add(pickKeys, "gapleft 10");
@@ -63,14 +65,21 @@ final class ChooseBody extends JPanel implements Zoom.Zoomed {
   void show(ChooseView view, List<String> picked, int focus) {
     rows.show(view, picked, focus);
     List<Row> pickedRows =
-        picked.stream().map(tag -> view.servingRow(tag).orElse(null)).filter(Objects::nonNull).toList();
+        picked.stream()
+            .map(tag -> view.servingRow(tag).orElse(null))
+            .filter(Objects::nonNull)
+            .toList();
     spare.show(view, pickedRows);
     List<Closely> closely =
-        picked.stream().map(tag -> view.closely(tag).orElse(null)).filter(Objects::nonNull).toList();
+        picked.stream()
+            .map(tag -> view.closely(tag).orElse(null))
+            .filter(Objects::nonNull)
+            .toList();
     curves.show(closely.size() == picked.size() ? closely : List.of());
     place.setText(view.place());
     takeBack.setVisible(!view.canBeTakenBack().isEmpty());
     pickKeys.setVisible(!view.serving().isEmpty());
+    letGo.setVisible(!view.serving().isEmpty());
   }
 
   @Override
@@ -82,13 +91,12 @@ final class ChooseBody extends JPanel implements Zoom.Zoomed {
   @Override
   public void doLayout() {
     int placeWidth = px(190);
-    keys.setBounds(-px(6), -px(4), getWidth() - placeWidth, px(KEYS));
+    keys.setBounds(0, -px(4), getWidth() - placeWidth, px(KEYS));
     place.setBounds(getWidth() - placeWidth, -px(4), placeWidth, px(KEYS));
     int closelyTop = getHeight() - px(CLOSELY);
-    rows.setBounds(0, px(KEYS - 2), getWidth(), closelyTop - px(KEYS + 4));
+    rows.setBounds(0, px(KEYS - 10), getWidth(), closelyTop - px(KEYS - 6));
     int curvesWidth = px(CURVES_WIDTH);
-    spare.setBounds(
-        0, closelyTop + px(4), getWidth() - curvesWidth - px(GAP), px(CLOSELY - 6));
+    spare.setBounds(0, closelyTop + px(4), getWidth() - curvesWidth - px(GAP), px(CLOSELY - 6));
     curves.setBounds(getWidth() - curvesWidth, closelyTop + px(4), curvesWidth, px(CLOSELY - 6));
   }
 

@@ -24,7 +24,8 @@ public final class ChooseDesk implements ChooseActions {
   private final ChoosingShop shop;
   private final Executor work;
   private final Mailbox<ChooseView> mailbox;
-  private final AtomicInteger asked = new AtomicInteger();
+  private final AtomicInteger steps = new AtomicInteger();
+  private final AtomicInteger looks = new AtomicInteger();
 
   // all below: of the work thread
   private List<String> open = List.of();
@@ -97,7 +98,7 @@ public final class ChooseDesk implements ChooseActions {
 
   @Override
   public void step(int by) {
-    int mine = asked.incrementAndGet();
+    int mine = steps.incrementAndGet();
     atWork(
         () -> {
           open = shop.openOrders();
@@ -108,7 +109,7 @@ public final class ChooseDesk implements ChooseActions {
           }
           number = stepped(by);
           said = "";
-          if (mine == asked.get()) {
+          if (mine == steps.get()) {
             readAgain();
           }
         });
@@ -119,9 +120,7 @@ public final class ChooseDesk implements ChooseActions {
     int at = open.indexOf(number);
     if (at < 0) {
       long before =
-          number == null
-              ? 0
-              : open.stream().filter(o -> o.compareToIgnoreCase(number) < 0).count();
+          number == null ? 0 : open.stream().filter(o -> o.compareToIgnoreCase(number) < 0).count();
       return open.get((int) Math.floorMod(by > 0 ? before : before - 1, (long) open.size()));
     }
     return open.get(Math.floorMod(at + by, open.size()));
@@ -146,27 +145,28 @@ public final class ChooseDesk implements ChooseActions {
 
   @Override
   public void lookAt(List<String> tags) {
-    int mine = asked.incrementAndGet();
+    int mine = looks.incrementAndGet();
+    int step = steps.get();
     atWork(
         () -> {
-          if (mine != asked.get() || choice == null || tags.isEmpty()) {
+          if (mine != looks.get() || step != steps.get() || choice == null) {
             return;
           }
           for (String tag : tags) {
             if (!closely.containsKey(tag)) {
+              closely.put(tag, ChooseViews.nothing(tag, "")); // also where it cannot be read
               closely.put(tag, ChooseViews.closely(tag, shop.look(tag)));
             }
           }
           show();
-          if (mine == asked.get()) {
+          if (mine == looks.get() && step == steps.get()) {
             workOutCost(tags.get(0));
           }
         });
   }
 
   private void workOutCost(String tag) throws WorkshopException {
-    Row row =
-        serving.stream().filter(r -> r.tag().equals(tag)).findFirst().orElse(null);
+    Row row = serving.stream().filter(r -> r.tag().equals(tag)).findFirst().orElse(null);
     if (row == null || choice.promisedTag() != null || !open.contains(number)) {
       return;
     }
@@ -175,21 +175,17 @@ public final class ChooseDesk implements ChooseActions {
     }
     cost =
         new Cost(
-            tag,
-            open.size() - 1,
-            allOrders.costOf(new Allocation.Pair(number, tag, row.chance())));
+            tag, open.size() - 1, allOrders.costOf(new Allocation.Pair(number, tag, row.chance())));
     show();
   }
 
   @Override
-  public void promise(String tag) {
+  public void promise(String tag, String order) {
     atWork(
         () -> {
-          if (number == null) {
-            return;
-          }
-          shop.promise(tag, number);
-          made = new Promise(tag, number);
+          shop.promise(tag, order);
+          made = new Promise(tag, order);
+          number = order;
           said = "";
           readAgain();
         });

@@ -24,7 +24,7 @@ final class ChooseHead extends JPanel {
    * @param toWork takes the focus once an order is opened
    */
   ChooseHead(ChooseActions actions, Runnable toWork) {
-    super(new MigLayout("insets 10 0 0 0, aligny bottom", "[]14[grow,shrink]20[]", "[54!]"));
+    super(new MigLayout("insets 0 0 4 0, aligny bottom, fillx", "[]14[grow,shrink]20[]", "[]"));
     setName("choose.head");
     asks.setFont(Theme.style().lettering().semiBold(20));
     add(order, "aligny baseline");

@@ -1,11 +1,9 @@
 package sagwright.screen.choose;
 
-import java.awt.event.ActionEvent;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.Objects;
-import javax.swing.AbstractAction;
 import javax.swing.KeyStroke;
 import sagwright.screen.Mailbox;
 import sagwright.screen.Page;
@@ -22,6 +20,9 @@ public final class ChooseScreen extends Page {
   private static final long serialVersionUID = 1L;
   private static final int NUMBERED = 9;
   private static final int MANY = 10;
+
+  /** A longer tag has no room on the control; the foot says it. */
+  private static final int LONGEST_ON_CONTROL = 8;
 
   private final transient ChooseActions actions;
   private final transient Refresh<ChooseView> refresh;
@@ -102,14 +103,19 @@ public final class ChooseScreen extends Page {
     if (picked.isEmpty()) {
       control().say("Promise", "Enter");
       control().setEnabled(false);
-      foot().say(view.said().isEmpty() ? ChooseWords.nextStep(view) : view.said(), "");
+      String next = view.rowCount() == 0 ? "" : ChooseWords.nextStep(view);
+      foot().say(view.said().isEmpty() ? next : view.said(), "");
       return;
     }
     Row lead = view.servingRow(picked.get(0)).orElseThrow();
-    control().say((isPromised ? "Promised " : "Promise ") + shownTag(lead), "Enter");
+    control().say((isPromised ? "Promised" : "Promise") + shownTag(lead), "Enter");
     control().setEnabled(!isPromised);
-    String said = view.said().isEmpty() ? "" : view.said() + "  ";
-    foot().say(said + ChooseWords.why(view, lead), second(lead, isPromised));
+    String why = ChooseWords.why(view, lead);
+    if (view.said().isEmpty()) {
+      foot().say(why, second(lead, isPromised));
+    } else {
+      foot().say(view.said(), why);
+    }
   }
 
   private String second(Row lead, boolean isPromised) {
@@ -124,7 +130,7 @@ public final class ChooseScreen extends Page {
   private String shownTag(Row lead) {
     boolean isPromised = view.order().promisedTag() != null;
     String tag = isPromised ? view.order().promisedTag() : lead.tag();
-    return tag.length() <= 10 ? tag : tag.substring(0, 9) + "…";
+    return tag.length() <= LONGEST_ON_CONTROL ? " " + tag : "";
   }
 
   private void keys() {
@@ -146,26 +152,6 @@ public final class ChooseScreen extends Page {
     }
     letter('u', actions::takeBack);
     letter('o', head::focusOrder);
-  }
-
-  private void letter(char key, Runnable run) {
-    key(KeyStroke.getKeyStroke(key), run);
-    key(KeyStroke.getKeyStroke(Character.toUpperCase(key)), run);
-  }
-
-  private void key(KeyStroke stroke, Runnable run) {
-    getInputMap(WHEN_IN_FOCUSED_WINDOW).put(stroke, stroke.toString());
-    getActionMap()
-        .put(
-            stroke.toString(),
-            new AbstractAction() {
-              private static final long serialVersionUID = 1L;
-
-              @Override
-              public void actionPerformed(ActionEvent e) {
-                run.run();
-              }
-            });
   }
 
   private void move(int by) {
@@ -195,7 +181,7 @@ public final class ChooseScreen extends Page {
   private void promise() {
     List<String> picked = picked();
     if (control().isEnabled() && !picked.isEmpty()) {
-      actions.promise(picked.get(0));
+      actions.promise(picked.get(0), view.order().number());
     }
   }
 }

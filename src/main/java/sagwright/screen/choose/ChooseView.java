@@ -23,7 +23,8 @@ import sagwright.uncertainty.Estimate;
  * @param sureness the chance that the shop asks for, 0 to 1
  * @param closely the blanks that were looked at closely, in any order
  * @param cost of promising the first pick; null while it is not known
- * @param canBeTakenBack the promise that one key takes back, as "25-014 from R-0007"; empty for none
+ * @param canBeTakenBack the promise that one key takes back, as "25-014 from R-0007"; empty for
+ *     none
  * @param isReading whether the answer is still being worked out
  */
 public record ChooseView(

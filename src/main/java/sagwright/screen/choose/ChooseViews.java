@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
+import sagwright.finish.BlankWood;
 import sagwright.finish.Forecast;
 import sagwright.grade.Aim;
 import sagwright.grade.Ask;
@@ -113,7 +114,7 @@ final class ChooseViews {
     return grade.verdict() == Verdict.SOFTER
         ? "softer: "
             + Figures.chancePercent(grade.chanceBelow(), sureness)
-            + " in 100 to lie below the ask, and no planing makes it stiffer"
+            + " in 100 to lie below the ask; no planing stiffens it"
         : "stiffer: "
             + Figures.chancePercent(grade.chanceAbove(), sureness)
             + " in 100 to lie above the ask at this taper";
@@ -145,7 +146,7 @@ final class ChooseViews {
 
   /** Where it varies along the blank: that of its middle. */
   private static Estimate modulusMPa(Ranked blank) {
-    var wood = blank.standing().candidate().wood();
+    BlankWood wood = blank.standing().candidate().wood();
     double middle = wood.taper().lengthMm() / 2;
     double[][] covariance = wood.modulusMPa().covarianceMPa2();
     int n = wood.modulusMPa().parameterCount();
@@ -172,7 +173,7 @@ final class ChooseViews {
 
   static Closely closely(String tag, ChoosingShop.Look look) {
     if (look.latest().isEmpty()) {
-      return new Closely(tag, new double[0], new double[0], Double.NaN, "", null, look.note());
+      return nothing(tag, look.note());
     }
     TestedRun run = look.latest().get();
     Evaluation evaluation = run.evaluation();
@@ -189,6 +190,11 @@ final class ChooseViews {
         mostly,
         run.sheet().shaft().moisturePercent(),
         look.note());
+  }
+
+  /** Where there is no run to be looked at. */
+  static Closely nothing(String tag, String note) {
+    return new Closely(tag, new double[0], new double[0], Double.NaN, "", null, note);
   }
 
   /** The loading branch, from the rest to the greatest load: deflections, loads. */

@@ -3,9 +3,7 @@ package sagwright.screen.choose;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import sagwright.drawing.ScaleWord;
 import sagwright.grade.Aim;
-import sagwright.grade.WordScale;
 import sagwright.quantity.Figures;
 import sagwright.screen.choose.ChooseView.Cost;
 import sagwright.screen.choose.ChooseView.Row;
@@ -29,7 +27,7 @@ final class ChooseWords {
       return "No blank of this wood is on the rack. Enter one on the Rack page, then test it.";
     }
     if (view.serving().isEmpty()) {
-      return "No blank can serve this order yet. Why not, stands below; test another on the bench.";
+      return "No blank can serve this order yet. Why, stands above; test another on the bench.";
     }
     return "";
   }
@@ -40,6 +38,7 @@ final class ChooseWords {
       return lead.tag() + " is promised to " + view.order().number() + ".";
     }
     List<String> parts = new ArrayList<>();
+    List<String> asAsked = new ArrayList<>();
     int place = view.serving().indexOf(lead);
     if (place == 0 && lead.verdict().equals("meets")) {
       parts.add("lies deepest in the ask");
@@ -50,18 +49,28 @@ final class ChooseWords {
               + " in 100"
               + (place == 0 ? "" : " to lie in the ask, " + ordinal(place + 1) + " of these"));
     }
-    aim(parts, view.order().ask().massG(), lead.mass(), new Off("heavy", "light", "g", "weight"));
     aim(
         parts,
+        asAsked,
+        view.order().ask().massG(),
+        lead.mass(),
+        new Off("", "g too heavy", "g too light", "weight"));
+    aim(
+        parts,
+        asAsked,
         view.order().ask().balanceFromButtMm(),
         lead.balance(),
-        new Off("far forward", "far back", "mm", "balance"));
+        new Off("balance ", "mm too far forward", "mm too far back", "balance"));
+    if (!asAsked.isEmpty()) {
+      parts.add("is at the asked " + joined(asAsked));
+    }
     return lead.tag() + " " + joined(parts) + ".";
   }
 
-  private record Off(String above, String below, String unit, String what) {}
+  private record Off(String name, String above, String below, String what) {}
 
-  private static void aim(List<String> parts, Aim asked, ChooseView.ToCome toCome, Off words) {
+  private static void aim(
+      List<String> parts, List<String> asAsked, Aim asked, ChooseView.ToCome toCome, Off words) {
     if (asked == null || toCome.value() == null) {
       return;
     }
@@ -70,12 +79,12 @@ final class ChooseWords {
       parts.add(
           String.format(
               Locale.ROOT,
-              "will be %.0f %s too %s",
+              "%s%.0f %s",
+              words.name(),
               Math.abs(off),
-              words.unit(),
               off > 0 ? words.above() : words.below()));
     } else if (asked.tolerance() != null && Math.abs(off) <= AT * asked.tolerance()) {
-      parts.add("is at the asked " + words.what());
+      asAsked.add(words.what());
     }
   }
 
@@ -109,31 +118,34 @@ final class ChooseWords {
     if (cost.otherOrders() == 0) {
       return "No other order is open: a promise costs none.";
     }
-    String others = cost.otherOrders() == 1 ? "the other open order" : "the other open orders";
+    String others =
+        cost.otherOrders() == 1
+            ? "the other open order"
+            : "the other " + cost.otherOrders() + " open orders";
     double toOthers = cost.cost().toOthers();
     if (toOthers < 0.005) {
       return "A promise costs " + others + " nothing.";
     }
     return String.format(
         Locale.ROOT,
-        "It costs %s: %.2f of %d to be met with it, %.2f without.",
+        "A promise costs %s: %.2f to be met with it free, %.2f without.",
         others,
         cost.cost().othersWith(),
-        cost.otherOrders(),
         cost.cost().othersWithout());
   }
 
   /** One row, read out. */
   static String row(ChooseView view, int place, List<String> picked) {
     Row row = view.row(place);
+    String number = view.order().number() + ", ";
     if (row.reason() != null) {
-      return row.tag() + " cannot serve: " + row.reason() + ".";
+      return number + row.tag() + " cannot serve: " + row.reason() + ".";
     }
     String stiffness =
-        Figures.withPlusMinus(
-            row.stiffnessNPerMm().value(), row.stiffnessNPerMm().halfWidth95());
+        Figures.withPlusMinus(row.stiffnessNPerMm().value(), row.stiffnessNPerMm().halfWidth95());
     int pick = picked.indexOf(row.tag());
-    return (place + 1)
+    return number
+        + (place + 1)
         + " of "
         + view.serving().size()
         + ": "
@@ -149,19 +161,5 @@ final class ChooseWords {
         + " N/mm, spare "
         + Figures.rounded(row.cut().leastSpareMm(), 2)
         + " mm.";
-  }
-
-  /** The shop's words as ranges of stiffness. */
-  static List<ScaleWord> scale(WordScale scale) {
-    List<ScaleWord> words = new ArrayList<>();
-    int last = scale.words().size() - 1;
-    for (int i = 0; i <= last; i++) {
-      words.add(
-          new ScaleWord(
-              scale.words().get(i),
-              i == 0 ? Double.NEGATIVE_INFINITY : scale.bordersNPerMm().get(i),
-              i == last ? Double.POSITIVE_INFINITY : scale.bordersNPerMm().get(i + 1)));
-    }
-    return words;
   }
 }

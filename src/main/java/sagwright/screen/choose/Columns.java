@@ -18,7 +18,7 @@ record Columns(double width) {
   }
 
   double lineTo() {
-    return 560 + more() * 0.6;
+    return 540 + more() * 0.6;
   }
 
   double verdict() {

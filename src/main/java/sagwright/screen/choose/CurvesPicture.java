@@ -21,7 +21,7 @@ import sagwright.screen.theme.Theme;
 /** The latest runs of the picked blanks over each other, as the shafts are now. */
 final class CurvesPicture extends Picture {
   private static final long serialVersionUID = 1L;
-  private static final double LEGEND = 168;
+  private static final double LEGEND = 208;
 
   private transient List<Closely> picked = List.of();
 
@@ -69,24 +69,23 @@ final class CurvesPicture extends Picture {
     Palette p = style.palette();
     double x = area.getWidth() - LEGEND;
     boolean isWide = picked.size() < 3;
-    double pitch = isWide ? 62 : 40;
+    double pitch = isWide ? 62 : 36;
     TextLine.of("on the bench, as they are now", style.lettering().regular(14), p.secondInk())
         .toRight(g, area.getWidth(), 13);
-    double y = 40;
+    double y = 38;
     for (int i = 0; i < picked.size(); i++) {
       Closely pick = picked.get(i);
       PickLine.of(i).sample(g, style, x, y - 5, 24);
       var bold = style.lettering().bold(14);
       TextLine.of(TextLine.shortened(g, pick.tag(), bold, LEGEND - 32), bold, p.ink())
           .fromLeft(g, x + 32, y);
-      String second = stiffness(pick) + (isWide ? "" : moisture(pick));
+      String second = stiffness(pick) + moisture(pick);
       TextLine.of(second, style.lettering().regular(14), p.ink()).fromLeft(g, x + 32, y + 18);
       if (isWide) {
-        String third = "± mostly " + pick.mostly() + moisture(pick);
+        String third = pick.mostly().isEmpty() ? "" : "± mostly " + pick.mostly();
         var regular = style.lettering().regular(14);
-        TextLine.of(
-                TextLine.shortened(g, third, regular, LEGEND), regular, p.secondInk())
-            .fromLeft(g, x, y + 36);
+        TextLine.of(TextLine.shortened(g, third, regular, LEGEND - 32), regular, p.secondInk())
+            .fromLeft(g, x + 32, y + 36);
       }
       y += pitch;
     }
@@ -99,7 +98,7 @@ final class CurvesPicture extends Picture {
   private static String moisture(Closely pick) {
     return pick.moisturePercent() == null
         ? ""
-        : ", " + Figures.rounded(pick.moisturePercent(), 1) + " %";
+        : ", " + Figures.rounded(pick.moisturePercent(), 1) + " % moist";
   }
 
   @Override

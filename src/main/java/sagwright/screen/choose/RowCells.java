@@ -61,8 +61,7 @@ final class RowCells {
   void serving(Graphics2D g, RowsLayout rows) {
     List<Row> seen = view.serving().subList(rows.first(), rows.first() + rows.shown());
     column(g, rows, seen, columns.modulusEnds(), RowCells::modulus);
-    column(
-        g, rows, seen, columns.spareEnds(), r -> Figures.rounded(r.cut().leastSpareMm(), 2));
+    column(g, rows, seen, columns.spareEnds(), r -> Figures.rounded(r.cut().leastSpareMm(), 2));
     for (int i = 0; i < seen.size(); i++) {
       Row row = seen.get(i);
       double baseline = rows.centreOf(rows.first() + i) + 6;
@@ -93,8 +92,7 @@ final class RowCells {
   }
 
   private static String modulus(Row row) {
-    return Figures.value(
-        row.modulusMPa().value() / 1000, row.modulusMPa().halfWidth95() / 1000);
+    return Figures.value(row.modulusMPa().value() / 1000, row.modulusMPa().halfWidth95() / 1000);
   }
 
   private void column(
@@ -113,9 +111,7 @@ final class RowCells {
     String figure = toCome.value() == null ? "–" : Figures.rounded(toCome.value(), 0);
     TextLine text =
         TextLine.of(
-            figure,
-            toCome.isOff() ? lettering.bold(TEXT) : lettering.regular(TEXT),
-            palette.ink());
+            figure, toCome.isOff() ? lettering.bold(TEXT) : lettering.regular(TEXT), palette.ink());
     text.toRight(g, endsAt, baseline);
     if (toCome.isOff()) {
       g.setColor(palette.deflection());

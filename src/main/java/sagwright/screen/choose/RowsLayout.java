@@ -1,8 +1,8 @@
 package sagwright.screen.choose;
 
 /**
- * Which rows are seen, and where: those that may serve above, those that cannot below, each scrolled
- * so far that the row with the focus is seen. Units of zoom 1.
+ * Which rows are seen, and where: those that may serve above, those that cannot below, each
+ * scrolled so far that the row with the focus is seen. Units of zoom 1.
  *
  * @param first the first of those that may serve that is seen
  * @param shown how many of them are seen
@@ -16,6 +16,10 @@ record RowsLayout(int first, int shown, int firstCannot, int shownCannot, double
 
   static final double PITCH = 34;
   static final double CANNOT_PITCH = 24;
+
+  /** The ask is seen also where nothing may serve it. */
+  static final double LEAST_PLANK = 14;
+
   private static final double HEADING = 36;
   private static final double MORE = 20;
   private static final int LEAST_CANNOT = 3;
@@ -41,7 +45,7 @@ record RowsLayout(int first, int shown, int firstCannot, int shownCannot, double
     int shownCannot = fitting(cannot, forCannot - HEADING, CANNOT_PITCH);
     int first = focus < serving ? scrolled(focus, shown) : 0;
     int firstCannot = focus >= serving ? scrolled(focus - serving, shownCannot) : 0;
-    double end = AXIS + (shown < serving ? forServing : shown * PITCH);
+    double end = AXIS + Math.max(LEAST_PLANK, shown < serving ? forServing : shown * PITCH);
     return new RowsLayout(
         first, shown, firstCannot, shownCannot, cannot == 0 ? Double.NaN : end + 26);
   }

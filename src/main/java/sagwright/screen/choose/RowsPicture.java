@@ -2,6 +2,7 @@ package sagwright.screen.choose;
 
 import java.awt.BasicStroke;
 import java.awt.Dimension;
+import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.event.FocusEvent;
 import java.awt.event.FocusListener;
@@ -9,12 +10,12 @@ import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.event.MouseWheelEvent;
 import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntConsumer;
-import sagwright.drawing.AskBand;
 import sagwright.drawing.Palette;
 import sagwright.drawing.PickLine;
 import sagwright.drawing.StiffnessLine;
@@ -22,6 +23,7 @@ import sagwright.drawing.StiffnessMark;
 import sagwright.drawing.StiffnessScale;
 import sagwright.drawing.Style;
 import sagwright.drawing.TextLine;
+import sagwright.grade.Ask;
 import sagwright.quantity.Figures;
 import sagwright.screen.choose.ChooseView.Row;
 import sagwright.screen.theme.Picture;
@@ -39,6 +41,8 @@ final class RowsPicture extends Picture {
 
   /** The line has room for so many of the best. */
   private static final int BEST = 12;
+
+  private static final double LEAST_TAG = 14;
 
   private transient ChooseView view = ChooseView.reading();
   private transient List<String> picked = List.of();
@@ -103,9 +107,8 @@ final class RowsPicture extends Picture {
   protected void paint(Graphics2D g, Rectangle2D area) {
     Style.smooth(g);
     Style style = Theme.style();
-    String next = ChooseWords.nextStep(view);
     if (view.order() == null || view.rowCount() == 0) {
-      TextLine.of(next, style.lettering().regular(20), style.palette().ink())
+      TextLine.of(ChooseWords.nextStep(view), style.lettering().regular(20), style.palette().ink())
           .fromLeft(g, 0, RowsLayout.AXIS + 40);
       return;
     }
@@ -122,10 +125,6 @@ final class RowsPicture extends Picture {
       mark(g, scale, row, rows.centreOf(i), style);
       name(g, i, row, rows.centreOf(i), style);
     }
-    if (view.serving().isEmpty()) {
-      TextLine.of(next, style.lettering().semiBold(16), style.palette().ink())
-          .fromLeft(g, 0, rows.headingPx() - 26 + 4);
-    }
     cells.cannot(g, rows);
     for (int i = rows.firstCannot(); i < rows.firstCannot() + rows.shownCannot(); i++) {
       mark(g, scale, view.cannot().get(i), rows.centreOfCannot(i), style);
@@ -134,21 +133,21 @@ final class RowsPicture extends Picture {
   }
 
   private StiffnessScale scale(Columns columns) {
-    AskBand ask = band();
-    double far = FARTHEST * (ask.toNPerMm() - ask.fromNPerMm());
+    Ask ask = ask();
+    double far = FARTHEST * (ask.highestNPerMm() - ask.lowestNPerMm());
     List<StiffnessMark> marks = new ArrayList<>();
     for (Row row : view.serving().subList(0, Math.min(BEST, view.serving().size()))) {
       double k = row.stiffnessNPerMm().value();
       double half = row.stiffnessNPerMm().halfWidth95();
-      if (k - half > ask.fromNPerMm() - far && k + half < ask.toNPerMm() + far) {
+      if (k - half > ask.lowestNPerMm() - far && k + half < ask.highestNPerMm() + far) {
         marks.add(new StiffnessMark(k, half, false));
       }
     }
     return StiffnessScale.around(ask, marks, Columns.LINE_FROM, columns.lineTo());
   }
 
-  private AskBand band() {
-    return AskBand.of(view.order().ask().stiffnessNPerMm(), view.order().ask().tolerancePercent());
+  private Ask ask() {
+    return view.order().ask();
   }
 
   private void strips(Graphics2D g, Rectangle2D area, RowsLayout rows, Palette p) {
@@ -160,27 +159,25 @@ final class RowsPicture extends Picture {
       }
       g.setColor(p.hairline());
       g.setStroke(Style.HAIR);
-      g.draw(
-          new Line2D.Double(
-              0, top + RowsLayout.PITCH, area.getWidth(), top + RowsLayout.PITCH));
+      g.draw(new Line2D.Double(0, top + RowsLayout.PITCH, area.getWidth(), top + RowsLayout.PITCH));
     }
   }
 
   /** One plank through all rows that may serve; its edges dotted on through those that cannot. */
   private void line(Graphics2D g, RowsLayout rows, StiffnessScale scale, Style style) {
     StiffnessLine painter = new StiffnessLine(style);
-    double end = Math.max(rows.servingEnd(), RowsLayout.AXIS + 8);
-    painter.plank(g, scale, band(), RowsLayout.AXIS, end);
+    double end = Math.max(rows.servingEnd(), RowsLayout.AXIS + RowsLayout.LEAST_PLANK);
+    painter.plank(g, scale, ask(), RowsLayout.AXIS, end);
     painter.axis(g, scale, RowsLayout.AXIS);
     painter.ticks(g, scale, RowsLayout.AXIS, RowsLayout.AXIS - 10);
     if (view.words() != null) {
-      painter.words(g, scale, ChooseWords.scale(view.words()), Double.NaN, RowsLayout.AXIS - 34);
+      painter.words(g, scale, view.words(), Double.NaN, RowsLayout.AXIS - 34);
     }
     if (rows.shownCannot() > 0) {
       g.setColor(style.palette().secondInk());
       g.setStroke(Style.DOTTED);
       double to = rows.centreOfCannot(rows.firstCannot() + rows.shownCannot() - 1) + 12;
-      for (double edge : new double[] {band().fromNPerMm(), band().toNPerMm()}) {
+      for (double edge : new double[] {ask().lowestNPerMm(), ask().highestNPerMm()}) {
         double x = pxOf(scale, edge);
         g.draw(new Line2D.Double(x, end, x, to));
       }
@@ -209,22 +206,28 @@ final class RowsPicture extends Picture {
     if (k < scale.fromNPerMm() || k > scale.toNPerMm()) {
       boolean isSoft = k < scale.fromNPerMm();
       String figure = Figures.value(k, row.stiffnessNPerMm().halfWidth95());
-      TextLine text =
-          TextLine.of(
-              isSoft ? "‹ " + figure : figure + " ›", style.lettering().regular(14), p.ink());
+      TextLine text = TextLine.of(figure, style.lettering().regular(14), p.ink());
       if (isSoft) {
-        text.fromLeft(g, scale.leftPx(), y + 5);
+        text.fromLeft(g, scale.leftPx() + 14, y + 5);
+        arrow(g, scale.leftPx(), y, 9);
       } else {
-        text.toRight(g, scale.rightPx(), y + 5);
+        text.toRight(g, scale.rightPx() - 14, y + 5);
+        arrow(g, scale.rightPx(), y, -9);
       }
       return;
     }
     new StiffnessLine(style)
-        .mark(
-            g,
-            scale,
-            new StiffnessMark(k, row.stiffnessNPerMm().halfWidth95(), !isServing),
-            y);
+        .mark(g, scale, new StiffnessMark(k, row.stiffnessNPerMm().halfWidth95(), !isServing), y);
+  }
+
+  /** Points off the line. */
+  private static void arrow(Graphics2D g, double tipPx, double y, double lengthPx) {
+    Path2D arrow = new Path2D.Double();
+    arrow.moveTo(tipPx, y);
+    arrow.lineTo(tipPx + lengthPx, y - 5);
+    arrow.lineTo(tipPx + lengthPx, y + 5);
+    arrow.closePath();
+    g.fill(arrow);
   }
 
   /** The key that picks the row, its line where it is picked, its tag. */
@@ -238,9 +241,22 @@ final class RowsPicture extends Picture {
     if (pick >= 0) {
       PickLine.of(pick).sample(g, style, Columns.SAMPLE, y, Columns.SAMPLE_LENGTH);
     }
-    var font = pick >= 0 ? style.lettering().bold(20) : style.lettering().regular(20);
-    String tag = TextLine.shortened(g, row.tag(), font, Columns.TAG_WIDTH);
-    TextLine.of(tag, font, p.ink()).toRight(g, Columns.TAG_ENDS, y + 7);
+    double size = 20;
+    TextLine tag = tag(row.tag(), pick >= 0, size, style);
+    while (tag.width(g) > Columns.TAG_WIDTH && size > LEAST_TAG) {
+      size -= 2;
+      tag = tag(row.tag(), pick >= 0, size, style);
+    }
+    if (tag.width(g) > Columns.TAG_WIDTH) {
+      Font least = style.lettering().regular(LEAST_TAG);
+      tag = tag(TextLine.shortened(g, row.tag(), least, Columns.TAG_WIDTH), false, size, style);
+    }
+    tag.toRight(g, Columns.TAG_ENDS, y + 7);
+  }
+
+  private static TextLine tag(String tag, boolean isPicked, double size, Style style) {
+    Font font = isPicked ? style.lettering().bold(size) : style.lettering().regular(size);
+    return TextLine.of(tag, font, style.palette().ink());
   }
 
   private void focusRing(Graphics2D g, Rectangle2D area, RowsLayout rows, Palette p) {
@@ -255,7 +271,7 @@ final class RowsPicture extends Picture {
     g.setStroke(new BasicStroke(2.2f));
     g.draw(
         new RoundRectangle2D.Double(
-            -2 + 3, centre - pitch / 2 + 1, area.getWidth() - 2, pitch - 2, 8, 8));
+            1, centre - pitch / 2 + 1, area.getWidth() - 2, pitch - 2, 8, 8));
   }
 
   @Override

@@ -36,11 +36,9 @@ final class SparePicture extends Picture {
     }
     List<SpareDrawing.Shaft> shafts = new ArrayList<>();
     for (Row row : picked) {
-      shafts.add(
-          new SpareDrawing.Shaft(row.tag(), row.blank(), row.cut(), row.balance().value()));
+      shafts.add(new SpareDrawing.Shaft(row.tag(), row.blank(), row.cut(), row.balance().value()));
     }
-    Rectangle2D inside =
-        new Rectangle2D.Double(1, 0, area.getWidth() - 2, area.getHeight());
+    Rectangle2D inside = new Rectangle2D.Double(6, 0, area.getWidth() - 12, area.getHeight());
     new SpareDrawing(Theme.style())
         .paint(g, inside, new SpareDrawing.Scene(view.order().plan(), shafts));
   }
