@@ -14,6 +14,7 @@ import sagwright.command.ProgramVersion;
 import sagwright.command.Windows;
 import sagwright.job.BenchPlace;
 import sagwright.job.BenchShop;
+import sagwright.job.ChoosingShop;
 import sagwright.job.LaidBlank;
 import sagwright.job.PracticeRack;
 import sagwright.screen.Mailbox;
@@ -22,6 +23,9 @@ import sagwright.screen.Shell;
 import sagwright.screen.bench.BenchDesk;
 import sagwright.screen.bench.BenchScreen;
 import sagwright.screen.bench.BenchView;
+import sagwright.screen.choose.ChooseDesk;
+import sagwright.screen.choose.ChooseScreen;
+import sagwright.screen.choose.ChooseView;
 import sagwright.screen.orders.OrdersDesk;
 import sagwright.screen.orders.OrdersScreen;
 import sagwright.screen.orders.OrdersView;
@@ -132,6 +136,8 @@ final class WindowStart implements Windows {
     Mailbox<RackView> rackMail = new Mailbox<>(RackDesk.atFirst(look.units()));
     Mailbox<OrdersView> ordersMail = new Mailbox<>(OrdersDesk.atFirst(look.units()));
     Mailbox<SettingsView> settingsMail = new Mailbox<>(SettingsDesk.atFirst(look));
+    Mailbox<ChooseView> chooseMail = new Mailbox<>(ChooseView.reading());
+    ChoosingShop choosing = new ChoosingShop(workshop, species);
     CountDownLatch closed = new CountDownLatch(1);
     try (BenchDesk benchDesk = new BenchDesk(shop, work, benchMail)) {
       SwingUtilities.invokeLater(
@@ -155,6 +161,7 @@ final class WindowStart implements Windows {
             shell.add(bench);
             shell.add(new RackScreen(rackMail, rackDesk));
             shell.add(new OrdersScreen(ordersMail, ordersDesk));
+            shell.add(new ChooseScreen(chooseMail, new ChooseDesk(choosing, work, chooseMail)));
             shell.addAtFoot(new SettingsScreen(settingsMail, settingsDesk));
             shell.whenOpened("Rack", rackDesk::refresh);
             shell.whenOpened("Orders", ordersDesk::refresh);

@@ -22,7 +22,7 @@ public final class ChooseScreen extends Page {
   private static final int MANY = 10;
 
   /** A longer tag has no room on the control; the foot says it. */
-  private static final int LONGEST_ON_CONTROL = 8;
+  private static final int LONGEST_ON_CONTROL = 7;
 
   private final transient ChooseActions actions;
   private final transient Refresh<ChooseView> refresh;

@@ -27,7 +27,7 @@ final class ChooseWords {
       return "No blank of this wood is on the rack. Enter one on the Rack page, then test it.";
     }
     if (view.serving().isEmpty()) {
-      return "No blank can serve this order yet. Why, stands above; test another on the bench.";
+      return "No blank can serve this yet, for the reasons above. Test another.";
     }
     return "";
   }
@@ -39,6 +39,7 @@ final class ChooseWords {
     }
     List<String> parts = new ArrayList<>();
     List<String> asAsked = new ArrayList<>();
+    List<String> off = new ArrayList<>();
     int place = view.serving().indexOf(lead);
     if (place == 0 && lead.verdict().equals("meets")) {
       parts.add("lies deepest in the ask");
@@ -50,13 +51,13 @@ final class ChooseWords {
               + (place == 0 ? "" : " to lie in the ask, " + ordinal(place + 1) + " of these"));
     }
     aim(
-        parts,
+        off,
         asAsked,
         view.order().ask().massG(),
         lead.mass(),
         new Off("", "g too heavy", "g too light", "weight"));
     aim(
-        parts,
+        off,
         asAsked,
         view.order().ask().balanceFromButtMm(),
         lead.balance(),
@@ -64,26 +65,27 @@ final class ChooseWords {
     if (!asAsked.isEmpty()) {
       parts.add("is at the asked " + joined(asAsked));
     }
-    return lead.tag() + " " + joined(parts) + ".";
+    String but = off.isEmpty() ? "" : ", but " + joined(off);
+    return lead.tag() + " " + joined(parts) + but + ".";
   }
 
   private record Off(String name, String above, String below, String what) {}
 
   private static void aim(
-      List<String> parts, List<String> asAsked, Aim asked, ChooseView.ToCome toCome, Off words) {
+      List<String> off, List<String> asAsked, Aim asked, ChooseView.ToCome toCome, Off words) {
     if (asked == null || toCome.value() == null) {
       return;
     }
-    double off = toCome.value() - asked.value();
+    double by = toCome.value() - asked.value();
     if (toCome.isOff()) {
-      parts.add(
+      off.add(
           String.format(
               Locale.ROOT,
               "%s%.0f %s",
               words.name(),
-              Math.abs(off),
-              off > 0 ? words.above() : words.below()));
-    } else if (asked.tolerance() != null && Math.abs(off) <= AT * asked.tolerance()) {
+              Math.abs(by),
+              by > 0 ? words.above() : words.below()));
+    } else if (asked.tolerance() != null && Math.abs(by) <= AT * asked.tolerance()) {
       asAsked.add(words.what());
     }
   }

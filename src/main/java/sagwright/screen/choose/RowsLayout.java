@@ -45,7 +45,7 @@ record RowsLayout(int first, int shown, int firstCannot, int shownCannot, double
     int shownCannot = fitting(cannot, forCannot - HEADING, CANNOT_PITCH);
     int first = focus < serving ? scrolled(focus, shown) : 0;
     int firstCannot = focus >= serving ? scrolled(focus - serving, shownCannot) : 0;
-    double end = AXIS + Math.max(LEAST_PLANK, shown < serving ? forServing : shown * PITCH);
+    double end = AXIS + Math.max(LEAST_PLANK, shown * PITCH + (shown < serving ? MORE : 0));
     return new RowsLayout(
         first, shown, firstCannot, shownCannot, cannot == 0 ? Double.NaN : end + 26);
   }

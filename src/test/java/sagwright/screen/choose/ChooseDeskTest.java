@@ -51,7 +51,7 @@ class ChooseDeskTest {
     assertThat(view().cannot().get(0).reason()).startsWith("softer: ");
     // docs/contract.md, section 5: that modulus gives 2.295855986 N/mm, 1.888 mm least spare
     ChooseView.Row second = view().serving().get(1);
-    assertThat(second.stiffnessNPerMm().value()).isCloseTo(2.29586, within(1e-3));
+    assertThat(second.stiffnessNPerMm().value()).isCloseTo(2.29586, within(5e-5));
     assertThat(second.cut().leastSpareMm()).isCloseTo(1.88813, within(1e-4));
   }
 
