@@ -136,7 +136,7 @@ final class WindowStart implements Windows {
     Mailbox<RackView> rackMail = new Mailbox<>(RackDesk.atFirst(look.units()));
     Mailbox<OrdersView> ordersMail = new Mailbox<>(OrdersDesk.atFirst(look.units()));
     Mailbox<SettingsView> settingsMail = new Mailbox<>(SettingsDesk.atFirst(look));
-    Mailbox<ChooseView> chooseMail = new Mailbox<>(ChooseView.reading());
+    Mailbox<ChooseView> chooseMail = new Mailbox<>(ChooseView.reading(look.units()));
     ChoosingShop choosing = new ChoosingShop(workshop, species);
     CountDownLatch closed = new CountDownLatch(1);
     try (BenchDesk benchDesk = new BenchDesk(shop, work, benchMail)) {

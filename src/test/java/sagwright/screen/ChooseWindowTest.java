@@ -39,7 +39,7 @@ class ChooseWindowTest {
   }
 
   private Shell shell() {
-    Mailbox<ChooseView> mailbox = new Mailbox<>(ChooseView.reading());
+    Mailbox<ChooseView> mailbox = new Mailbox<>(ChooseView.reading(ShopUnits.METRIC));
     ChoosingShop shop = new ChoosingShop(workshop, SpeciesTable.published());
     Shell shell = new Shell();
     shell.add(new BenchScreen(new Mailbox<>(BenchExample.empty()), new ShopExample.IdleBench()));

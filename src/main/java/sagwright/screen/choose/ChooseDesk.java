@@ -234,6 +234,7 @@ public final class ChooseDesk implements ChooseActions {
             new ArrayList<>(closely.values()),
             cost,
             back == null ? "" : back.tag() + " from " + back.number(),
+            mailbox.newest().units(),
             false));
   }
 }

@@ -8,6 +8,7 @@ import sagwright.finish.Cut;
 import sagwright.finish.FinishPlan;
 import sagwright.grade.Ask;
 import sagwright.grade.WordScale;
+import sagwright.screen.ShopUnits;
 import sagwright.uncertainty.Estimate;
 
 /**
@@ -25,6 +26,7 @@ import sagwright.uncertainty.Estimate;
  * @param cost of promising the first pick; null while it is not known
  * @param canBeTakenBack the promise that one key takes back, as "25-014 from R-0007"; empty for
  *     none
+ * @param units that the shop reads weights and balances in
  * @param isReading whether the answer is still being worked out
  */
 public record ChooseView(
@@ -39,6 +41,7 @@ public record ChooseView(
     List<Closely> closely,
     Cost cost,
     String canBeTakenBack,
+    ShopUnits units,
     boolean isReading) {
   public ChooseView {
     serving = List.copyOf(serving);
@@ -47,9 +50,9 @@ public record ChooseView(
   }
 
   /** Before anything was read. */
-  public static ChooseView reading() {
+  public static ChooseView reading(ShopUnits units) {
     return new ChooseView(
-        null, "", "", List.of(), List.of(), "", null, 0.95, List.of(), null, "", true);
+        null, "", "", List.of(), List.of(), "", null, 0.95, List.of(), null, "", units, true);
   }
 
   /** How often a blank stands among those that may serve: once, or not at all. */

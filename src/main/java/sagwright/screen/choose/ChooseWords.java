@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import sagwright.grade.Aim;
 import sagwright.quantity.Figures;
+import sagwright.quantity.Unit;
+import sagwright.screen.ShopUnits;
 import sagwright.screen.choose.ChooseView.Cost;
 import sagwright.screen.choose.ChooseView.Row;
 
@@ -12,6 +14,8 @@ import sagwright.screen.choose.ChooseView.Row;
 final class ChooseWords {
   /** So much of its tolerance off, a figure is still called the asked one. Ours, no source. */
   private static final double AT = 0.25;
+
+  private static final int FINE_DECIMALS = 1;
 
   private ChooseWords() {}
 
@@ -50,18 +54,22 @@ final class ChooseWords {
               + " in 100"
               + (place == 0 ? "" : " to lie in the ask, " + ordinal(place + 1) + " of these"));
     }
-    aim(
-        off,
-        asAsked,
-        view.order().ask().massG(),
-        lead.mass(),
-        new Off("", "g too heavy", "g too light", "weight"));
-    aim(
-        off,
-        asAsked,
-        view.order().ask().balanceFromButtMm(),
-        lead.balance(),
-        new Off("balance ", "mm too far forward", "mm too far back", "balance"));
+    ShopUnits units = view.units();
+    Aim mass = view.order().ask().massG();
+    if (lead.mass().isOff()) {
+      double by = lead.mass().value() - mass.value();
+      off.add(text(units.mass(), by) + (by > 0 ? " too heavy" : " too light"));
+    } else if (isAt(mass, lead.mass())) {
+      asAsked.add("weight");
+    }
+    Aim balance = view.order().ask().balanceFromButtMm();
+    if (lead.balance().isOff()) {
+      double by = lead.balance().value() - balance.value();
+      off.add(
+          "balance " + text(units.length(), by) + (by > 0 ? " too far forward" : " too far back"));
+    } else if (isAt(balance, lead.balance())) {
+      asAsked.add("balance");
+    }
     if (!asAsked.isEmpty()) {
       parts.add("is at the asked " + joined(asAsked));
     }
@@ -69,25 +77,20 @@ final class ChooseWords {
     return lead.tag() + " " + joined(parts) + but + ".";
   }
 
-  private record Off(String name, String above, String below, String what) {}
+  private static boolean isAt(Aim asked, ChooseView.ToCome toCome) {
+    return asked != null
+        && asked.tolerance() != null
+        && toCome.value() != null
+        && Math.abs(toCome.value() - asked.value()) <= AT * asked.tolerance();
+  }
 
-  private static void aim(
-      List<String> off, List<String> asAsked, Aim asked, ChooseView.ToCome toCome, Off words) {
-    if (asked == null || toCome.value() == null) {
-      return;
-    }
-    double by = toCome.value() - asked.value();
-    if (toCome.isOff()) {
-      off.add(
-          String.format(
-              Locale.ROOT,
-              "%s%.0f %s",
-              words.name(),
-              Math.abs(by),
-              by > 0 ? words.above() : words.below()));
-    } else if (asked.tolerance() != null && Math.abs(by) <= AT * asked.tolerance()) {
-      asAsked.add(words.what());
-    }
+  private static String text(Unit unit, double by) {
+    return unit.text(Math.abs(by), decimals(unit));
+  }
+
+  /** g and mm are shown whole, inches and ounces to a tenth. */
+  static int decimals(Unit unit) {
+    return unit == unit.dimension().base() ? 0 : FINE_DECIMALS;
   }
 
   private static String joined(List<String> parts) {

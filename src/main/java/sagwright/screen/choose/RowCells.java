@@ -3,6 +3,7 @@ package sagwright.screen.choose;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
+import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -11,6 +12,7 @@ import sagwright.drawing.Palette;
 import sagwright.drawing.Style;
 import sagwright.drawing.TextLine;
 import sagwright.quantity.Figures;
+import sagwright.quantity.Unit;
 import sagwright.screen.choose.ChooseView.Row;
 import sagwright.screen.choose.ChooseView.ToCome;
 
@@ -44,8 +46,8 @@ final class RowCells {
     ends(g, columns.chanceEnds(), "chance", "in 100");
     ends(g, columns.modulusEnds(), "modulus", "GPa");
     ends(g, columns.spareEnds(), "spare", "mm");
-    ends(g, columns.massEnds(), "weight", "g");
-    ends(g, columns.balanceEnds(), "balance", "mm");
+    ends(g, columns.massEnds(), "weight", view.units().mass().symbol());
+    ends(g, columns.balanceEnds(), "balance", view.units().length().symbol());
     small("stage").fromLeft(g, columns.stage(), upper);
   }
 
@@ -71,8 +73,12 @@ final class RowCells {
       TextLine.of(isPromised ? "promised" : row.verdict(), word, palette.ink())
           .fromLeft(g, columns.verdict(), baseline);
       chance(g, row, baseline);
-      toCome(g, row.mass(), columns.massEnds(), baseline);
-      toCome(g, row.balance(), columns.balanceEnds(), baseline);
+      toCome(g, row.mass(), view.units().mass(), new Point2D.Double(columns.massEnds(), baseline));
+      toCome(
+          g,
+          row.balance(),
+          view.units().length(),
+          new Point2D.Double(columns.balanceEnds(), baseline));
       String stage = row.stage() == null ? "–" : row.stage();
       Font font = lettering.regular(TEXT);
       TextLine.of(
@@ -107,8 +113,13 @@ final class RowCells {
   }
 
   /** Bold and underlined where it lies outside what is asked. */
-  private void toCome(Graphics2D g, ToCome toCome, double endsAt, double baseline) {
-    String figure = toCome.value() == null ? "–" : Figures.rounded(toCome.value(), 0);
+  private void toCome(Graphics2D g, ToCome toCome, Unit unit, Point2D end) {
+    double endsAt = end.getX();
+    double baseline = end.getY();
+    String figure =
+        toCome.value() == null
+            ? "–"
+            : Figures.rounded(unit.fromBase(toCome.value()), ChooseWords.decimals(unit));
     TextLine text =
         TextLine.of(
             figure, toCome.isOff() ? lettering.bold(TEXT) : lettering.regular(TEXT), palette.ink());

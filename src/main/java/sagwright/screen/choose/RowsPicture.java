@@ -25,6 +25,7 @@ import sagwright.drawing.Style;
 import sagwright.drawing.TextLine;
 import sagwright.grade.Ask;
 import sagwright.quantity.Figures;
+import sagwright.screen.ShopUnits;
 import sagwright.screen.choose.ChooseView.Row;
 import sagwright.screen.theme.Picture;
 import sagwright.screen.theme.Theme;
@@ -44,7 +45,7 @@ final class RowsPicture extends Picture {
 
   private static final double LEAST_TAG = 14;
 
-  private transient ChooseView view = ChooseView.reading();
+  private transient ChooseView view = ChooseView.reading(ShopUnits.METRIC);
   private transient List<String> picked = List.of();
   private int focus;
 

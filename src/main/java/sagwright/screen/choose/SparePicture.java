@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.StringJoiner;
 import sagwright.drawing.SpareDrawing;
 import sagwright.quantity.Figures;
+import sagwright.screen.ShopUnits;
 import sagwright.screen.choose.ChooseView.Row;
 import sagwright.screen.theme.Picture;
 import sagwright.screen.theme.Theme;
@@ -16,7 +17,7 @@ import sagwright.screen.theme.Theme;
 final class SparePicture extends Picture {
   private static final long serialVersionUID = 1L;
 
-  private transient ChooseView view = ChooseView.reading();
+  private transient ChooseView view = ChooseView.reading(ShopUnits.METRIC);
   private transient List<Row> picked = List.of();
 
   SparePicture() {

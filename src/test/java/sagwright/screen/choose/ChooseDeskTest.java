@@ -11,12 +11,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import sagwright.job.ChoosingShop;
 import sagwright.screen.Mailbox;
+import sagwright.screen.ShopUnits;
 import sagwright.wood.SpeciesTable;
 import sagwright.workshop.Workshop;
 import sagwright.workshop.WorkshopException;
 
 class ChooseDeskTest {
-  private final Mailbox<ChooseView> mailbox = new Mailbox<>(ChooseView.reading());
+  private final Mailbox<ChooseView> mailbox = new Mailbox<>(ChooseView.reading(ShopUnits.METRIC));
   private Workshop workshop;
   private ChooseDesk desk;
 

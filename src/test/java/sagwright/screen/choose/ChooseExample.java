@@ -28,6 +28,7 @@ import sagwright.grade.WordScale;
 import sagwright.job.ChoosingShop;
 import sagwright.job.RankBlanks;
 import sagwright.modulus.ModulusAlong;
+import sagwright.screen.ShopUnits;
 import sagwright.screen.choose.ChooseView.Closely;
 import sagwright.screen.choose.ChooseView.Cost;
 import sagwright.uncertainty.Estimate;
@@ -119,7 +120,19 @@ public final class ChooseExample {
   /** No order has been taken yet. */
   public static ChooseView empty() {
     return new ChooseView(
-        null, "", "", List.of(), List.of(), "", null, 0.95, List.of(), null, "", false);
+        null,
+        "",
+        "",
+        List.of(),
+        List.of(),
+        "",
+        null,
+        0.95,
+        List.of(),
+        null,
+        "",
+        ShopUnits.METRIC,
+        false);
   }
 
   private static ChoosingShop.Choice choice(List<Wood> more, String promised) {
@@ -190,6 +203,7 @@ public final class ChooseExample {
         closely,
         new Cost(BEST, 11, new PromiseCost(0.99, 8.21, 7.94, 9.2)),
         back,
+        ShopUnits.METRIC,
         false);
   }
 

@@ -62,8 +62,7 @@ public final class ChooseWorkshop {
         + "\"massG\":405,\"moisturePercent\":11.2,"
         + "\"stations\":[{\"xMm\":0,\"depthMm\":12.5,\"widthMm\":12.48},{\"xMm\":1490,\"depthMm\":31}]},"
         + "\"setup\":{\"supportAMm\":100,\"supportBMm\":1100,\"loadMm\":600,\"gaugeMm\":600,"
-        + "\"frameComplianceMmPerN\":0.002},\"modulusToShearRatio\":14,"
-        + "\"handRead\":{\"loadN\":"
+        + "\"frameComplianceMmPerN\":0.002},\"modulusToShearRatio\":14,\"handRead\":{\"loadN\":"
         + loads
         + ",\"deflectionMm\":"
         + deflections
