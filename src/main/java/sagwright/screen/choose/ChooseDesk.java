@@ -9,7 +9,9 @@ import java.util.concurrent.atomic.AtomicInteger;
 import sagwright.choose.Allocation;
 import sagwright.job.AllocateOrders;
 import sagwright.job.ChoosingShop;
+import sagwright.screen.Desk;
 import sagwright.screen.Mailbox;
+import sagwright.screen.Reply;
 import sagwright.screen.choose.ChooseView.Closely;
 import sagwright.screen.choose.ChooseView.Cost;
 import sagwright.screen.choose.ChooseView.Row;
@@ -20,9 +22,8 @@ import sagwright.workshop.WorkshopException;
  * what is held here, and puts the newest view into the mailbox. Of many steps in a row only the
  * last is worked out.
  */
-public final class ChooseDesk implements ChooseActions {
+public final class ChooseDesk extends Desk implements ChooseActions {
   private final ChoosingShop shop;
-  private final Executor work;
   private final Mailbox<ChooseView> mailbox;
   private final AtomicInteger steps = new AtomicInteger();
   private final AtomicInteger looks = new AtomicInteger();
@@ -45,35 +46,31 @@ public final class ChooseDesk implements ChooseActions {
    * @param work one thread, the workshop's one writer
    */
   public ChooseDesk(ChoosingShop shop, Executor work, Mailbox<ChooseView> mailbox) {
+    super(work);
     this.shop = shop;
-    this.work = work;
     this.mailbox = mailbox;
   }
 
-  private interface Job {
-    void run() throws WorkshopException;
-  }
+  /** What is refused is said at the foot of the page. */
+  private Reply atTheFoot() {
+    return new Reply() {
+      @Override
+      public void done() {
+        // the view shows it
+      }
 
-  private void atWork(Job job) {
-    work.execute(
-        () -> {
-          try {
-            job.run();
-          } catch (WorkshopException e) {
-            said = e.getMessage();
-            show();
-          } catch (RuntimeException e) {
-            System.getLogger(ChooseDesk.class.getName())
-                .log(System.Logger.Level.ERROR, "while choosing", e);
-            said = "the program stumbled: see its log";
-            show();
-          }
-        });
+      @Override
+      public void refused(String why) {
+        said = why;
+        show();
+      }
+    };
   }
 
   @Override
   public void refresh() {
     atWork(
+        atTheFoot(),
         () -> {
           open = shop.openOrders();
           if (number == null && !open.isEmpty()) {
@@ -87,6 +84,7 @@ public final class ChooseDesk implements ChooseActions {
   @Override
   public void open(String wanted) {
     atWork(
+        atTheFoot(),
         () -> {
           said = "";
           if (!wanted.isBlank()) {
@@ -100,6 +98,7 @@ public final class ChooseDesk implements ChooseActions {
   public void step(int by) {
     int mine = steps.incrementAndGet();
     atWork(
+        atTheFoot(),
         () -> {
           open = shop.openOrders();
           if (open.isEmpty()) {
@@ -148,6 +147,7 @@ public final class ChooseDesk implements ChooseActions {
     int mine = looks.incrementAndGet();
     int step = steps.get();
     atWork(
+        atTheFoot(),
         () -> {
           if (mine != looks.get() || step != steps.get() || choice == null) {
             return;
@@ -182,6 +182,7 @@ public final class ChooseDesk implements ChooseActions {
   @Override
   public void promise(String tag, String order) {
     atWork(
+        atTheFoot(),
         () -> {
           shop.promise(tag, order);
           made = new Promise(tag, order);
@@ -194,6 +195,7 @@ public final class ChooseDesk implements ChooseActions {
   @Override
   public void takeBack() {
     atWork(
+        atTheFoot(),
         () -> {
           Promise back = toTakeBack();
           if (back == null) {

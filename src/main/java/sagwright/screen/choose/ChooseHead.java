@@ -1,8 +1,7 @@
 package sagwright.screen.choose;
 
-import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
-import javax.swing.AbstractAction;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.KeyStroke;
@@ -41,20 +40,8 @@ final class ChooseHead extends JPanel {
 
   /** In the field, Up and Down step through the open orders. */
   private void step(int keyCode, Runnable run) {
-    KeyStroke stroke = KeyStroke.getKeyStroke(keyCode, 0);
-    order.getInputMap().put(stroke, stroke.toString());
-    order
-        .getActionMap()
-        .put(
-            stroke.toString(),
-            new AbstractAction() {
-              private static final long serialVersionUID = 1L;
-
-              @Override
-              public void actionPerformed(ActionEvent e) {
-                run.run();
-              }
-            });
+    order.registerKeyboardAction(
+        e -> run.run(), KeyStroke.getKeyStroke(keyCode, 0), JComponent.WHEN_FOCUSED);
   }
 
   void show(ChooseView view, boolean isAnother) {
