@@ -1,19 +1,33 @@
 package sagwright;
 
+import java.util.function.Supplier;
 import sagwright.bench.Calibration;
 import sagwright.bench.LineOpener;
 import sagwright.job.BenchPlace;
+import sagwright.job.CheckRodState;
 import sagwright.job.HeadPorts;
 
 /**
  * A bench whose head sends over a serial port.
  *
- * @param calibration null where it has not been calibrated yet
+ * @param inForce gives the calibration that the bench works by, null where there is none yet
+ * @param rod the check rod, as it was seen last
  */
-record SerialPlace(SwitchedLine line, Calibration calibration) implements BenchPlace {
+record SerialPlace(SwitchedLine line, Supplier<Calibration> inForce, CheckRodState rod)
+    implements BenchPlace {
   @Override
   public LineOpener opener() {
     return line;
+  }
+
+  @Override
+  public Calibration calibration() {
+    return inForce.get();
+  }
+
+  @Override
+  public String provedInWords() {
+    return rod.inWords();
   }
 
   @Override

@@ -7,6 +7,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.function.Supplier;
 import javax.swing.SwingUtilities;
 import sagwright.bench.Calibration;
 import sagwright.command.CommandFailure;
@@ -14,15 +15,22 @@ import sagwright.command.ProgramVersion;
 import sagwright.command.Windows;
 import sagwright.job.BenchPlace;
 import sagwright.job.BenchShop;
+import sagwright.job.CalibrationInForce;
+import sagwright.job.CheckRodState;
+import sagwright.job.ChecksShop;
 import sagwright.job.ChoosingShop;
 import sagwright.job.LaidBlank;
 import sagwright.job.PracticeRack;
 import sagwright.screen.Mailbox;
 import sagwright.screen.MainWindow;
+import sagwright.screen.Page;
 import sagwright.screen.Shell;
 import sagwright.screen.bench.BenchDesk;
 import sagwright.screen.bench.BenchScreen;
 import sagwright.screen.bench.BenchView;
+import sagwright.screen.checks.ChecksDesk;
+import sagwright.screen.checks.ChecksScreen;
+import sagwright.screen.checks.ChecksView;
 import sagwright.screen.choose.ChooseDesk;
 import sagwright.screen.choose.ChooseScreen;
 import sagwright.screen.choose.ChooseView;
@@ -103,35 +111,47 @@ final class WindowStart implements Windows {
       if (chosen.isPractice() && request.workshop() == null) {
         new PracticeRack(workshop, species).fillWhereEmpty();
       }
+      CalibrationInForce inForce = new CalibrationInForce(workshop, InstantSource.system());
+      CheckRodState rod = new CheckRodState(workshop, species, inForce, InstantSource.system());
       BenchPlace place =
-          chosen.isPractice() ? practiceBench(request.seed()) : serialBench(request, workshop);
+          chosen.isPractice()
+              ? practiceBench(request.seed())
+              : new SerialPlace(line(request, workshop), calibration(request, inForce), rod);
       BenchShop shop = new BenchShop(workshop, species, place, InstantSource.system(), work);
       ShopLook kept = ShopLook.of(workshop.settings());
       ShopLook look = request.isDark() ? new ShopLook(Theme.DARK, kept.units()) : kept;
-      showUntilClosed(shop, workshop, look, work);
+      showUntilClosed(shop, new Proofs(inForce, rod), workshop, look, work);
     }
   }
 
-  private static BenchPlace serialBench(WindowRequest request, Workshop workshop)
-      throws CommandFailure, WorkshopException {
-    Calibration calibration = null;
-    if (request.calibration() != null) {
-      try {
-        calibration =
-            CalibrationReader.requireComplete(CalibrationReader.readFile(request.calibration()));
-      } catch (BadDocumentException e) {
-        throw CommandFailure.badInput(request.calibration() + ": " + e.getMessage());
-      }
+  /** The file that was named, else what the workshop keeps. */
+  private static Supplier<Calibration> calibration(
+      WindowRequest request, CalibrationInForce inForce) throws CommandFailure {
+    if (request.calibration() == null) {
+      return inForce::complete;
     }
-    SwitchedLine line =
-        request.port() == null
-            ? SwitchedLine.remembered(
-                workshop.settings().get(SettingsDesk.PORT).orElse(""), request.baud())
-            : SwitchedLine.at(request.port(), request.baud());
-    return new SerialPlace(line, calibration);
+    try {
+      Calibration named =
+          CalibrationReader.requireComplete(CalibrationReader.readFile(request.calibration()));
+      return () -> named;
+    } catch (BadDocumentException e) {
+      throw CommandFailure.badInput(request.calibration() + ": " + e.getMessage());
+    }
   }
 
-  private void showUntilClosed(BenchShop shop, Workshop workshop, ShopLook look, Executor work) {
+  private static SwitchedLine line(WindowRequest request, Workshop workshop)
+      throws WorkshopException {
+    return request.port() == null
+        ? SwitchedLine.remembered(
+            workshop.settings().get(SettingsDesk.PORT).orElse(""), request.baud())
+        : SwitchedLine.at(request.port(), request.baud());
+  }
+
+  /** What proves the bench. */
+  private record Proofs(CalibrationInForce inForce, CheckRodState rod) {}
+
+  private void showUntilClosed(
+      BenchShop shop, Proofs proofs, Workshop workshop, ShopLook look, Executor work) {
     Mailbox<BenchView> benchMail = new Mailbox<>(BenchDesk.atFirst());
     Mailbox<RackView> rackMail = new Mailbox<>(RackDesk.atFirst(look.units()));
     Mailbox<OrdersView> ordersMail = new Mailbox<>(OrdersDesk.atFirst(look.units()));
@@ -162,6 +182,7 @@ final class WindowStart implements Windows {
             shell.add(new RackScreen(rackMail, rackDesk));
             shell.add(new OrdersScreen(ordersMail, ordersDesk));
             shell.add(new ChooseScreen(chooseMail, new ChooseDesk(choosing, work, chooseMail)));
+            shell.add(checks(workshop, proofs, shop, benchDesk, work, shell));
             shell.addAtFoot(new SettingsScreen(settingsMail, settingsDesk));
             shell.whenOpened("Rack", rackDesk::refresh);
             shell.whenOpened("Orders", ordersDesk::refresh);
@@ -180,5 +201,36 @@ final class WindowStart implements Windows {
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }
+  }
+
+  private Page checks(
+      Workshop workshop,
+      Proofs proofs,
+      BenchShop shop,
+      BenchDesk benchDesk,
+      Executor work,
+      Shell shell) {
+    ChecksShop checks =
+        new ChecksShop(
+            new ChecksShop.Ground(
+                workshop,
+                species,
+                shop.usualSetUp(),
+                InstantSource.system(),
+                "Sagwright " + ProgramVersion.text()),
+            proofs.inForce(),
+            proofs.rod());
+    Mailbox<ChecksView> mailbox = new Mailbox<>(ChecksDesk.atFirst(checks));
+    ChecksDesk desk =
+        new ChecksDesk(
+            checks,
+            benchDesk.session(),
+            work,
+            mailbox,
+            tag -> {
+              benchDesk.lay(tag);
+              shell.open("Bench");
+            });
+    return new ChecksScreen(mailbox, desk);
   }
 }

@@ -28,4 +28,9 @@ public interface BenchPlace {
   default boolean isPractice() {
     return false;
   }
+
+  /** How the bench was proved last, one line; empty where there is nothing to say. */
+  default String provedInWords() {
+    return "";
+  }
 }

@@ -184,9 +184,11 @@ public final class BenchShop {
       return "The bench has not been calibrated yet.";
     }
     String until = calibration.validUntil().toString().substring(0, 10);
-    return calibration.isValidAt(clock.instant())
-        ? "Calibration holds until " + until + "."
-        : "The calibration held until " + until + ": calibrate before you rely on it.";
+    String holds =
+        calibration.isValidAt(clock.instant())
+            ? "Calibration holds until " + until + "."
+            : "The calibration held until " + until + ": calibrate before you rely on it.";
+    return (holds + "  " + place.provedInWords()).trim();
   }
 
   /** How many runs were cut off by a power failure or a crash, and are not closed yet. */
