@@ -65,7 +65,12 @@ public final class ChoosingShop {
    * @param latest the newest of its runs that count, worked out
    * @param note the newest note, empty for none
    */
-  public record Look(Optional<TestedRun> latest, String note) {}
+  public record Look(Optional<TestedRun> latest, String note) {
+    /** In percent, as it was at the run; null where not measured. */
+    public Double moisturePercent() {
+      return latest.map(run -> run.sheet().shaft().moisturePercent()).orElse(null);
+    }
+  }
 
   public Look look(String tag) throws WorkshopException {
     Blank blank = workshop.blanks().require(tag);

@@ -188,7 +188,7 @@ final class ChooseViews {
         curve[1],
         evaluation.shaftStiffnessNPerMm(),
         mostly,
-        run.sheet().shaft().moisturePercent(),
+        look.moisturePercent(),
         look.note());
   }
 
