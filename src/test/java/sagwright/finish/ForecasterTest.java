@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.NullSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import sagwright.beam.SetUp;
 import sagwright.beam.Station;
@@ -55,10 +56,12 @@ class ForecasterTest {
     assertEquals(0.04, shaft.spliceEffect(CONTRACT.setUps().get(1)), 0.01);
   }
 
-  @Test
-  void aBlankWithoutAMassHasNoneToTell() {
+  @ParameterizedTest
+  @NullSource
+  @ValueSource(doubles = 0)
+  void aBlankWithoutAMassHasNoneToTell(Double massG) {
     BlankWood unweighed =
-        BlankWood.ofOneWood(BLANK, null, ModulusAlong.constant(new Estimate(12000, 50)), 14);
+        BlankWood.ofOneWood(BLANK, massG, ModulusAlong.constant(new Estimate(12000, 50)), 14);
     Forecast forecast =
         Forecaster.forecast(
             new ForecastRequest(unweighed, FinishPlan.bare(FINISHED), List.of(MIDDLE), 2));

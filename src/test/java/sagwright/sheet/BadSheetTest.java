@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -17,6 +18,15 @@ import sagwright.wood.SpeciesTable;
 
 class BadSheetTest {
   private final SheetReader reader = new SheetReader(SpeciesTable.published());
+
+  @Test
+  void aFileThatNeverEndsIsTooLong() {
+    Path endless = Path.of("/dev/zero");
+    Assumptions.assumeTrue(Files.exists(endless), "no such device here");
+    BadDocumentException bad =
+        assertThrows(BadDocumentException.class, () -> reader.readFile(endless));
+    assertTrue(bad.getMessage().startsWith("is longer than"), bad.getMessage());
+  }
 
   @ParameterizedTest(name = "{0} := {1}")
   @CsvFileSource(resources = "bad-sheets.csv", delimiter = '|', quoteCharacter = '\0')
