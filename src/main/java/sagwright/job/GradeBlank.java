@@ -26,11 +26,13 @@ public final class GradeBlank {
   private final Workshop workshop;
   private final SheetReader reader;
   private final BlankModulus modulus;
+  private final BlankShaft shafts;
 
   public GradeBlank(Workshop workshop, SpeciesTable species) {
     this.workshop = workshop;
     this.reader = new SheetReader(species);
     this.modulus = new BlankModulus(workshop, species);
+    this.shafts = new BlankShaft(workshop, species);
   }
 
   /**
@@ -53,7 +55,9 @@ public final class GradeBlank {
             .of(kept)
             .orElseThrow(() -> new PoorRunException(blank.tag() + " has no run that counts"));
     Sureness sureness = new ShopSettings(workshop).sureness();
-    GradedForecast graded = new Grader(sureness).grade(wood.in(kept.shaft()), order);
+    GradedForecast graded =
+        BowWarning.beside(
+            new Grader(sureness).grade(wood.in(kept.shaft()), order), shafts.now(blank).bowMm());
     List<Warning> warnings = new ArrayList<>(wood.warnings());
     for (long runId : wood.runIds()) {
       TestWarning.of(workshop, workshop.runs().run(runId))

@@ -45,6 +45,12 @@ class RunsTogetherTest {
           + "{\"xMm\":600,\"depthMm\":20,\"widthMm\":20},"
           + "{\"xMm\":1490,\"depthMm\":31,\"widthMm\":31}]},\"modulusToShearRatio\":14}";
 
+  private static final String ORDER =
+      "{\"format\":\"sagwright-order/1\",\"order\":\"R-1\",\"finish\":{\"lengthMm\":1473,"
+          + "\"taper\":[{\"xMm\":0,\"diameterMm\":9.5},{\"xMm\":1473,\"diameterMm\":29}]},"
+          + "\"ask\":{\"setup\":{\"supportAMm\":100,\"supportBMm\":1100,\"loadMm\":600,"
+          + "\"gaugeMm\":600},\"stiffnessNPerMm\":2.25,\"tolerancePercent\":5}}";
+
   @TempDir Path folder;
   private Workshop workshop;
   private Blank blank;
@@ -162,12 +168,7 @@ class RunsTogetherTest {
     }
     double[] turned = turns.stream().mapToDouble(d -> d).toArray();
     double[] read = readings.stream().mapToDouble(d -> d).toArray();
-    Order order =
-        OrderReader.read(
-            "{\"format\":\"sagwright-order/1\",\"order\":\"R-1\",\"finish\":{\"lengthMm\":1473,"
-                + "\"taper\":[{\"xMm\":0,\"diameterMm\":9.5},{\"xMm\":1473,\"diameterMm\":29}]},"
-                + "\"ask\":{\"setup\":{\"supportAMm\":100,\"supportBMm\":1100,\"loadMm\":600,"
-                + "\"gaugeMm\":600},\"stiffnessNPerMm\":2.25,\"tolerancePercent\":5}}");
+    Order order = OrderReader.read(ORDER);
     ForecastShaft forecast = new ForecastShaft(SPECIES, Sureness.USUAL);
     assertThat(forecast.of(together(), laid(USUAL).before(), order).warnings())
         .noneMatch(w -> w instanceof BowWarning);
@@ -178,6 +179,26 @@ class RunsTogetherTest {
     assertThat(workshop.blanks().caliperNow(blank).why()).contains("bow 1.20 mm, belly at 90°");
     assertThat(forecast.of(together(), laid(USUAL).before(), order).warnings())
         .anyMatch(w -> w.inWords().contains("1.20 mm off straight"));
+  }
+
+  @Test
+  void theGradeRestsOnAllRunsAsTheBenchForetellsAndWarnsOfTheBow() throws Exception {
+    run(USUAL, 12_000);
+    run(USUAL.turnedBy(60), 12_060);
+    run(USUAL.turnedBy(120), 11_970);
+    workshop
+        .blanks()
+        .addCaliperEntry(blank, laid(USUAL).before().withBow(1.5, 90), "rolled past the gauge");
+    workshop.orders().enter(OrderReader.readDocument(ORDER));
+    GradeBlank.Graded graded = new GradeBlank(workshop, SPECIES).grade("25-014", "R-1");
+    double foretold =
+        new ForecastShaft(SPECIES, Sureness.USUAL)
+            .of(together(), laid(USUAL).before(), OrderReader.read(ORDER))
+            .grade()
+            .stiffnessNPerMm()
+            .value();
+    assertThat(graded.graded().grade().stiffnessNPerMm().value()).isCloseTo(foretold, within(1e-9));
+    assertThat(graded.json()).contains("1.50 mm off straight");
   }
 
   @Test
