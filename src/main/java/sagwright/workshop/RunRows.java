@@ -2,7 +2,6 @@ package sagwright.workshop;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.time.Instant;
 import org.jdbi.v3.core.Handle;
 import sagwright.bench.LineStatistics;
 

@@ -65,8 +65,7 @@ class FlexibilityTest {
       if (line.startsWith("#") || line.startsWith("dA")) {
         continue;
       }
-      double[] v =
-          Arrays.stream(line.split(",")).mapToDouble(Double::parseDouble).toArray();
+      double[] v = Arrays.stream(line.split(",")).mapToDouble(Double::parseDouble).toArray();
       Flexibility f = Flexibility.of(linear(v[0], v[1], v[2]), new SetUp(0, v[2], v[3], v[3], 0));
       assertRelative(v[4], f.bendingPerMm() / E, 1e-13);
       assertRelative(v[5], 14 * f.shearPerMm() / E, 1e-13);
