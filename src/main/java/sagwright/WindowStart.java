@@ -2,6 +2,7 @@ package sagwright;
 
 import java.awt.GraphicsEnvironment;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.InstantSource;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Executor;
@@ -25,6 +26,7 @@ import sagwright.screen.Mailbox;
 import sagwright.screen.MainWindow;
 import sagwright.screen.Page;
 import sagwright.screen.Shell;
+import sagwright.screen.StallWatch;
 import sagwright.screen.bench.BenchDesk;
 import sagwright.screen.bench.BenchScreen;
 import sagwright.screen.bench.BenchView;
@@ -55,6 +57,9 @@ import sagwright.workshop.WorkshopException;
 
 /** Puts the window together: workshop, bench, work thread, desks and screens. */
 final class WindowStart implements Windows {
+  /** On the practice bench a window that stands still for longer says in the log where. */
+  private static final Duration LONGEST_STALL = Duration.ofMillis(500);
+
   private final SpeciesTable species = SpeciesTable.published();
 
   @Override
@@ -187,12 +192,16 @@ final class WindowStart implements Windows {
             shell.whenOpened("Rack", rackDesk::refresh);
             shell.whenOpened("Orders", ordersDesk::refresh);
             shell.open(bench.word());
+            StallWatch watch = shop.place().isPractice() ? StallWatch.begin(LONGEST_STALL) : null;
             MainWindow window =
                 new MainWindow(
                     "Sagwright: " + workshop.file().getFileName(),
                     shell,
                     () -> {
                       bench.close();
+                      if (watch != null) {
+                        watch.close();
+                      }
                       closed.countDown();
                     });
             window.setVisible(true);

@@ -191,6 +191,11 @@ public final class BenchShop {
     return (holds + "  " + place.provedInWords()).trim();
   }
 
+  /** Takes the last action back that can be taken back, and says which. */
+  public String undoLast() throws WorkshopException {
+    return workshop.actions().undoLast().what();
+  }
+
   /** How many runs were cut off by a power failure or a crash, and are not closed yet. */
   public int cutOffRuns() throws WorkshopException {
     return workshop.cutOffRuns().count();

@@ -28,6 +28,11 @@ class BenchWindowTest {
   /** A bench that goes one step of a test further with each thing that is asked of it. */
   private final class Scripted implements BenchActions {
     @Override
+    public void undo() {
+      throw new AssertionError("nothing is to be taken back here");
+    }
+
+    @Override
     public void lay(String tag) {
       asked.add("lay " + tag);
       mailbox.put(BenchExample.ready());

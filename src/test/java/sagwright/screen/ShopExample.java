@@ -243,6 +243,11 @@ final class ShopExample {
   /** Does nothing. */
   static class IdleBench implements BenchActions {
     @Override
+    public void undo() {
+      throw new AssertionError("nothing is to be taken back here");
+    }
+
+    @Override
     public void lay(String tag) {}
 
     @Override

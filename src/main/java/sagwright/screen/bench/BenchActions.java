@@ -21,6 +21,9 @@ public interface BenchActions {
   /** Esc: breaks the test off; what was read is kept, set aside. */
   void breakOff();
 
+  /** Takes the last action back that can be taken back: a run moved, a grade, a promise. */
+  void undo();
+
   /** The shaft now lies turned by so many degrees. */
   void turnTo(double degrees);
 

@@ -158,7 +158,8 @@ public final class BenchDesk implements BenchActions, AutoCloseable {
           setUp = null;
           series = BenchSeries.of(shop.runsOfSeries());
           LaidBlank laid = laid(tag);
-          if (toBeMoved != null) {
+          boolean moves = toBeMoved != null;
+          if (moves) {
             shop.move(toBeMoved, laid.blank());
             toBeMoved = null;
             laid = laid(tag);
@@ -166,6 +167,9 @@ public final class BenchDesk implements BenchActions, AutoCloseable {
           answers = Map.of();
           become(state.withLaid(laid, together(laid)));
           forecast();
+          if (moves) {
+            become(state.withPhase(Phase.READY, "the run was moved here; Ctrl Z takes it back"));
+          }
         });
   }
 
@@ -366,6 +370,20 @@ public final class BenchDesk implements BenchActions, AutoCloseable {
   @Override
   public void breakOff() {
     session.end(Ending.BROKEN_OFF);
+  }
+
+  @Override
+  public void undo() {
+    atWork(
+        () -> {
+          if (!state.isTesting()) {
+            String what = shop.undoLast();
+            if (state.laid() != null) {
+              layAgain();
+            }
+            become(state.withPhase(state.phase(), "taken back: " + what));
+          }
+        });
   }
 
   @Override

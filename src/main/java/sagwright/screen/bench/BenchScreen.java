@@ -1,6 +1,7 @@
 package sagwright.screen.bench;
 
 import java.awt.CardLayout;
+import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import javax.swing.JPanel;
 import javax.swing.KeyStroke;
@@ -161,6 +162,7 @@ public final class BenchScreen extends Page {
     key(KeyStroke.getKeyStroke(KeyEvent.VK_SPACE, 0), this::space);
     key(KeyStroke.getKeyStroke(KeyEvent.VK_SPACE, 0, true), () -> spaceIsDown = false);
     key(KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), this::escape);
+    key(KeyStroke.getKeyStroke(KeyEvent.VK_Z, InputEvent.CTRL_DOWN_MASK), actions::undo);
     letter('b', head::focusTag);
     letter('o', head::focusOrder);
     letter('t', this::turnOn);
