@@ -47,8 +47,6 @@ import sagwright.screen.settings.SettingsScreen;
 import sagwright.screen.settings.SettingsView;
 import sagwright.screen.settings.ShopLook;
 import sagwright.screen.theme.Theme;
-import sagwright.sheet.BadDocumentException;
-import sagwright.sheet.CalibrationReader;
 import sagwright.wood.Species;
 import sagwright.wood.SpeciesTable;
 import sagwright.workshop.Keeper;
@@ -111,7 +109,7 @@ final class WindowStart implements Windows {
   }
 
   private void open(WindowRequest request, StartWindow.Chosen chosen, Executor work)
-      throws WorkshopException, CommandFailure {
+      throws WorkshopException {
     try (Workshop workshop = chosen.workshop()) {
       if (chosen.isPractice() && request.workshop() == null) {
         new PracticeRack(workshop, species).fillWhereEmpty();
@@ -129,19 +127,10 @@ final class WindowStart implements Windows {
     }
   }
 
-  /** The file that was named, else what the workshop keeps. */
+  /** The one that was named, else what the workshop keeps. */
   private static Supplier<Calibration> calibration(
-      WindowRequest request, CalibrationInForce inForce) throws CommandFailure {
-    if (request.calibration() == null) {
-      return inForce::complete;
-    }
-    try {
-      Calibration named =
-          CalibrationReader.requireComplete(CalibrationReader.readFile(request.calibration()));
-      return () -> named;
-    } catch (BadDocumentException e) {
-      throw CommandFailure.badInput(request.calibration() + ": " + e.getMessage());
-    }
+      WindowRequest request, CalibrationInForce inForce) {
+    return request.calibration() == null ? inForce::complete : request::calibration;
   }
 
   private static SwitchedLine line(WindowRequest request, Workshop workshop)

@@ -3,14 +3,13 @@ package sagwright.command;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import sagwright.bench.ByteLine;
-import sagwright.bench.Calibration;
 import sagwright.bench.LineLostException;
 import sagwright.bench.LineNotOpenedException;
 import sagwright.run.Samples;
 import sagwright.sheet.BadDocumentException;
-import sagwright.sheet.CalibrationReader;
 import sagwright.sheet.SheetReader;
 import sagwright.wood.SpeciesTable;
 
@@ -19,25 +18,12 @@ import sagwright.wood.SpeciesTable;
     mixinStandardHelpOptions = true,
     description = "Plays a sheet's run onto a serial port as a bench head would send it.")
 final class EmulateCommand implements Callable<Integer> {
-  @Option(names = "--port", required = true, paramLabel = "PATH", description = "serial port")
-  private String port;
-
-  @Option(
-      names = "--baud",
-      paramLabel = "N",
-      defaultValue = "115200",
-      description = "its speed (${DEFAULT-VALUE})")
-  private int baud;
+  @Mixin private PortOption port;
 
   @Option(names = "--sheet", required = true, paramLabel = "SHEET.json", description = "the run")
   private Path sheetFile;
 
-  @Option(
-      names = "--calibration",
-      required = true,
-      paramLabel = "FILE",
-      description = "by which newtons and millimetres become counts")
-  private Path calibrationFile;
+  @Mixin private CalibrationOption calibration;
 
   @Option(
       names = "--speed",
@@ -95,15 +81,15 @@ final class EmulateCommand implements Callable<Integer> {
     require("--stall", stallS, 0, 3600);
     Benches.PlayRequest request =
         new Benches.PlayRequest(
-            samples(), calibration(), speed, drop, flip, stallS, restarts, seed);
-    try (ByteLine line = benches.port(port, baud).open()) {
+            samples(), calibration.read(), speed, drop, flip, stallS, restarts, seed);
+    try (ByteLine line = port.opener(benches).open()) {
       boolean whole = benches.play(request, line);
       console.out().println(whole ? "played to its end" : "told to stop before its end");
       return ExitCode.ANSWER;
     } catch (LineNotOpenedException e) {
       throw CommandFailure.badInput("--port: " + e.getMessage());
     } catch (LineLostException e) {
-      throw CommandFailure.poorRun(port + ": " + e.getMessage());
+      throw CommandFailure.poorRun(port.path() + ": " + e.getMessage());
     } catch (IllegalArgumentException e) {
       throw CommandFailure.badInput(sheetFile + ": run: " + e.getMessage());
     }
@@ -118,14 +104,6 @@ final class EmulateCommand implements Callable<Integer> {
           sheetFile + ": handRead: pairs noted by hand have no pace to be played at");
     } catch (BadDocumentException bad) {
       throw CommandFailure.badInput(sheetFile + ": " + bad.getMessage());
-    }
-  }
-
-  private Calibration calibration() throws CommandFailure {
-    try {
-      return CalibrationReader.requireComplete(CalibrationReader.readFile(calibrationFile));
-    } catch (BadDocumentException bad) {
-      throw CommandFailure.badInput(calibrationFile + ": " + bad.getMessage());
     }
   }
 

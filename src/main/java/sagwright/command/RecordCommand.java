@@ -27,7 +27,6 @@ import sagwright.job.TestSetting;
 import sagwright.modulus.Evaluator;
 import sagwright.run.PoorRunException;
 import sagwright.sheet.BadDocumentException;
-import sagwright.sheet.CalibrationReader;
 import sagwright.sheet.DocumentText;
 import sagwright.sheet.JsonLine;
 import sagwright.sheet.SetUpDocument;
@@ -51,27 +50,14 @@ import sagwright.workshop.WorkshopOrder;
           + " aside of it."
     })
 final class RecordCommand implements Callable<Integer> {
-  @Option(names = "--port", required = true, paramLabel = "PATH", description = "serial port")
-  private String port;
-
-  @Option(
-      names = "--baud",
-      paramLabel = "N",
-      defaultValue = "115200",
-      description = "its speed (${DEFAULT-VALUE})")
-  private int baud;
+  @Mixin private PortOption port;
 
   @Mixin private WorkshopOption workshopOption;
 
   @Option(names = "--blank", required = true, paramLabel = "TAG", description = "what lies there")
   private String tag;
 
-  @Option(
-      names = "--calibration",
-      required = true,
-      paramLabel = "FILE",
-      description = "the bench's calibration")
-  private Path calibrationFile;
+  @Mixin private CalibrationOption calibration;
 
   @Option(
       names = "--setup",
@@ -108,9 +94,6 @@ final class RecordCommand implements Callable<Integer> {
     if (!(timeoutS > 0 && timeoutS <= 86_400)) {
       throw CommandFailure.badInput("--timeout: " + timeoutS + " is not between 0 and 86400");
     }
-    if (baud <= 0) {
-      throw CommandFailure.badInput("--baud: " + baud + " is not above 0");
-    }
     try (Workshop workshop = workshopOption.open()) {
       Blank blank = workshop.blanks().require(tag);
       WorkshopOrder order = orderNumber == null ? null : workshop.orders().require(orderNumber);
@@ -127,12 +110,7 @@ final class RecordCommand implements Callable<Integer> {
 
   private TestSetting setting(Workshop workshop, Blank blank, WorkshopOrder order)
       throws CommandFailure, WorkshopException {
-    Calibration calibration;
-    try {
-      calibration = CalibrationReader.requireComplete(CalibrationReader.readFile(calibrationFile));
-    } catch (BadDocumentException bad) {
-      throw CommandFailure.badInput(calibrationFile + ": " + bad.getMessage());
-    }
+    Calibration inForce = calibration.read();
     BlankShaft shafts = new BlankShaft(workshop, species);
     double lengthMm = shafts.now(blank).shaft().taper().lengthMm();
     SetUpDocument setUp;
@@ -141,7 +119,7 @@ final class RecordCommand implements Callable<Integer> {
     } catch (BadDocumentException bad) {
       throw CommandFailure.badInput(setUpFile + ": " + bad.getMessage());
     }
-    return new TestSetting(blank, shafts.onBench(blank, setUp, calibration), calibration, order);
+    return new TestSetting(blank, shafts.onBench(blank, setUp, inForce), inForce, order);
   }
 
   private Run record(Workshop workshop, TestSetting setting)
@@ -155,7 +133,7 @@ final class RecordCommand implements Callable<Integer> {
             InstantSource.system(),
             work);
     Instructions instructions = new Instructions(console, json);
-    try (ByteLine line = benches.port(port, baud).open();
+    try (ByteLine line = port.opener(benches).open();
         HeadSession session =
             HeadSession.once(new OpenLine(line), HeadTiming.ORDINARY, instructions)) {
       return recordTest.begin(session, setting, Duration.ofMillis((long) (timeoutS * 1000))).get();

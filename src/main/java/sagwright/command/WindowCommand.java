@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import sagwright.bench.Calibration;
 import sagwright.wood.SpeciesTable;
 import sagwright.workshop.WorkshopException;
 
@@ -33,7 +34,7 @@ final class WindowCommand implements Callable<Integer> {
       names = "--calibration",
       paramLabel = "FILE",
       description = "the bench's calibration (left out: the one that the workshop keeps)")
-  private Path calibration;
+  private Path calibrationFile;
 
   @Option(names = "--dark", description = "open in the dark theme")
   private boolean dark;
@@ -63,6 +64,8 @@ final class WindowCommand implements Callable<Integer> {
       }
       new PracticeInTerminal(console, species, windows.practiceBench(seed)).run(workshop);
     } else {
+      Calibration calibration =
+          calibrationFile == null ? null : CalibrationOption.read(calibrationFile);
       windows.open(new Windows.WindowRequest(workshop, port, baud, calibration, dark, seed));
     }
     return ExitCode.ANSWER;

@@ -1,6 +1,7 @@
 package sagwright.command;
 
 import java.nio.file.Path;
+import sagwright.bench.Calibration;
 import sagwright.job.BenchPlace;
 
 /** The window, and the practice bench; the program's root knows how they are made. */
@@ -19,10 +20,10 @@ public interface Windows {
    *
    * @param workshop null for the usual one
    * @param port null for the practice bench
-   * @param calibration a file; null for the one that the workshop keeps
+   * @param calibration complete; null for the one that the workshop keeps
    * @param isDark whether it opens in the dark theme
    * @param seed of the practice bench
    */
   record WindowRequest(
-      Path workshop, String port, int baud, Path calibration, boolean isDark, long seed) {}
+      Path workshop, String port, int baud, Calibration calibration, boolean isDark, long seed) {}
 }

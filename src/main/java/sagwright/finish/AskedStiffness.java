@@ -22,13 +22,4 @@ public record AskedStiffness(
   public Estimate estimate() {
     return new Estimate(stiffnessNPerMm, budget.combined());
   }
-
-  /** The covariance in (N/mm)² with another stiffness of the same forecast. */
-  public double covarianceWith(AskedStiffness other) {
-    double sum = 0;
-    for (int i = 0; i < errorsNPerMm.size(); i++) {
-      sum += errorsNPerMm.get(i) * other.errorsNPerMm.get(i);
-    }
-    return sum;
-  }
 }

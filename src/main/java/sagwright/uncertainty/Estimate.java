@@ -12,9 +12,4 @@ public record Estimate(double value, double standardUncertainty) {
   public double halfWidth95() {
     return COVERAGE_FACTOR_95 * standardUncertainty;
   }
-
-  /** The standard uncertainty in percent of the value. */
-  public double relativePercent() {
-    return 100 * standardUncertainty / Math.abs(value);
-  }
 }

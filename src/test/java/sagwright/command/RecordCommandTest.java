@@ -164,4 +164,16 @@ class RecordCommandTest {
       }
     }
   }
+
+  @Test
+  void aSpeedOfNothingIsOneLineForWhoeverOpensThePort() throws Exception {
+    for (CommandRun run :
+        new CommandRun[] {
+          record("no-port", "--baud", "0"), emulate("no-port", "--baud", "0").get()
+        }) {
+      assertEquals(2, run.exitCode());
+      assertEquals(1, run.errLines().length);
+      assertTrue(run.err().contains("--baud"), run.err());
+    }
+  }
 }

@@ -39,9 +39,4 @@ public record PracticeOptions(
         unevenness,
         humN);
   }
-
-  public PracticeOptions withReadingsPerSecond(double load, double gauge) {
-    return new PracticeOptions(
-        seed, load, gauge, loadNoiseN, gaugeNoiseMm, toeMm, creepShare, unevenness, humN);
-  }
 }
