@@ -60,7 +60,7 @@ final class PracticeHand {
     sinceToldS += seconds;
     double pull = seconds / SPEED_MEMORY_S;
     speed += -pull * speed + Math.sqrt(2 * pull) * random.nextGaussian();
-    double uneven = 1 + unevenness * speed;
+    double uneven = Math.max(0, 1 + unevenness * speed); // it may stop, but does not turn back
     boolean loads = heeded.instruction == Instruction.LOAD_SLOWLY;
     if (loads && sinceToldS > UNHURRIED_S) {
       forceN += heeded.targetN / LOADING_S * uneven * seconds;

@@ -11,7 +11,7 @@ package sagwright.bench.practice;
  * @param gaugeNoiseMm standard deviation of a reading, beside the gauge's own steps
  * @param toeMm how far the shaft settles on its supports under the first newton or two
  * @param creepShare how much farther, in parts of its elastic bend, the shaft gives in time
- * @param unevenness of the hand's speed: 0 for a machine's, 1 for one that may stop and turn back
+ * @param unevenness of the hand's speed: 0 for a machine's, 1 for one that often stops on the way
  * @param humN amplitude of mains hum at 50 Hz in the load
  */
 public record PracticeOptions(
