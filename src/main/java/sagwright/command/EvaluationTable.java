@@ -1,6 +1,8 @@
 package sagwright.command;
 
+import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import sagwright.modulus.BudgetSource;
 import sagwright.modulus.Evaluation;
 import sagwright.modulus.MonteCarlo;
@@ -16,6 +18,13 @@ final class EvaluationTable {
   private EvaluationTable() {}
 
   static String of(Sheet sheet, Evaluation e) {
+    return of(sheet, e, List.of());
+  }
+
+  /**
+   * @param ofBench what was found amiss while the run was recorded
+   */
+  static String of(Sheet sheet, Evaluation e, List<Warning> ofBench) {
     TextTable table = new TextTable();
     table.title(sheet.tag() == null ? "untagged shaft" : sheet.tag(), "± is 95 %");
     table.row(
@@ -61,9 +70,8 @@ final class EvaluationTable {
     if (!sheet.assumed().isEmpty()) {
       table.note("assumed: " + String.join(", ", sheet.assumed()));
     }
-    for (Warning warning : e.warnings()) {
-      table.note("note: " + warning.inWords());
-    }
+    Stream.concat(ofBench.stream(), e.warnings().stream())
+        .forEach(warning -> table.note("note: " + warning.inWords()));
     return table.toString();
   }
 

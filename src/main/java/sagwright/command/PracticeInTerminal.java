@@ -58,7 +58,9 @@ final class PracticeInTerminal {
         throw CommandFailure.poorRun(run.outcome().noAnswer());
       }
       TestedRun tested = shop.tested(run);
-      console.out().print(EvaluationTable.of(tested.sheet(), tested.evaluation()));
+      console
+          .out()
+          .print(EvaluationTable.of(tested.sheet(), tested.evaluation(), tested.ofBench()));
       GradeBlank.Graded graded = shop.grade(laid.blank(), order.stored());
       console.out().print(ForecastTable.of(TAG, graded.graded()));
       console.out().println("Run " + run.id() + " and grade " + graded.gradeId() + " are on the");

@@ -24,6 +24,8 @@ import sagwright.job.RecordTest;
 import sagwright.job.RunAnswer;
 import sagwright.job.SafeLoad;
 import sagwright.job.TestSetting;
+import sagwright.job.TestedRun;
+import sagwright.modulus.Evaluation;
 import sagwright.modulus.Evaluator;
 import sagwright.run.PoorRunException;
 import sagwright.sheet.BadDocumentException;
@@ -173,7 +175,9 @@ final class RecordCommand implements Callable<Integer> {
   private String table(Workshop workshop, Run run) throws WorkshopException, PoorRunException {
     try {
       Sheet sheet = new SheetReader(species).read(workshop.runs().sheet(run));
-      return EvaluationTable.of(sheet, new Evaluator(species).evaluate(sheet.bendTest()));
+      Evaluation evaluation = new Evaluator(species).evaluate(sheet.bendTest());
+      TestedRun tested = new TestedRun(run, sheet, evaluation);
+      return EvaluationTable.of(sheet, evaluation, tested.ofBench());
     } catch (BadDocumentException e) {
       throw new WorkshopException("run " + run.id() + ": " + e.getMessage());
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 import sagwright.modulus.ModulusAlong;
 import sagwright.modulus.Shaft;
 import sagwright.modulus.ShearRatio;
@@ -94,16 +95,20 @@ public final class BlankModulus {
     List<ShortRun> counting = blank.counting();
     List<TestedSheet> sheets = new ArrayList<>();
     List<Long> runIds = new ArrayList<>();
+    List<List<Warning>> ofBench = new ArrayList<>();
     try {
       for (ShortRun run : counting) {
-        sheets.add(tested(workshop.runs().run(run.runId())));
+        TestedRun tested = tested(workshop.runs().run(run.runId()));
+        sheets.add(new TestedSheet(tested.sheet(), tested.evaluation()));
         runIds.add(run.runId());
+        ofBench.add(tested.ofBench());
       }
       Shaft newest = sheets.get(sheets.size() - 1).sheet().shaft();
       for (int i = sheets.size() - 2; i >= 0; i--) {
         if (!SurveyProblem.isSameShaft(sheets.get(i).sheet().shaft(), newest)) {
           sheets.remove(i);
           runIds.remove(i);
+          ofBench.remove(i);
         }
       }
       if (sheets.size() == 1) {
@@ -115,14 +120,17 @@ public final class BlankModulus {
           answer.wood().modulusToShearRatio(),
           runIds,
           answer.assumed(),
-          answer.survey().warnings());
+          Stream.concat(answer.survey().warnings().stream(), ofBench.stream().flatMap(List::stream))
+              .distinct()
+              .toList());
     } catch (BadDocumentException | PoorRunException | DifferentShaftsException e) {
       throw new WorkshopException("the record of " + blank.blank().tag() + ": " + e.getMessage());
     }
   }
 
-  private TestedSheet tested(Run run)
+  private TestedRun tested(Run run)
       throws WorkshopException, BadDocumentException, PoorRunException {
-    return survey.evaluate(reader.read(workshop.runs().sheet(run)));
+    TestedSheet tested = survey.evaluate(reader.read(workshop.runs().sheet(run)));
+    return new TestedRun(run, tested.sheet(), tested.evaluation());
   }
 }

@@ -74,7 +74,9 @@ public record BlankRecord(
     for (String key : RUN_FIGURES) {
       json.put(key, answer == null ? null : JsonLine.parse(answer).number(key));
     }
-    return json.put("noAnswer", run.outcome().noAnswer())
+    return json.putTexts(
+            "warnings", answer == null ? List.of() : JsonLine.parse(answer).texts("warnings"))
+        .put("noAnswer", run.outcome().noAnswer())
         .put("setAside", run.isSetAside())
         .put("setAsideWhy", run.setAsideWhy())
         .put("movedFrom", run.moved() == null ? null : run.moved().fromTag())

@@ -2,8 +2,10 @@ package sagwright.job;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import sagwright.bench.BenchWarning;
 import sagwright.bench.Ending;
+import sagwright.bench.LoadLimits;
 import sagwright.bench.RecordedRun;
 import sagwright.sheet.BadDocumentException;
 import sagwright.sheet.Sheet;
@@ -41,6 +43,29 @@ public final class CloseRun {
   }
 
   /**
+   * That a run stayed far under the load that was asked for. Its line may lie in the seating toe
+   * altogether, straight and yet too soft, and nothing in its readings tells so.
+   */
+  record ShortOfLoad(double greatestN, double targetN) implements Warning {
+    /** The load was nearly all on: common practice, no source. */
+    private static final double LEAST_SHARE_OF_TARGET = 0.5;
+
+    static boolean isSo(double greatestN, LoadLimits limits) {
+      return greatestN < LEAST_SHARE_OF_TARGET * limits.targetN();
+    }
+
+    @Override
+    public String inWords() {
+      return String.format(
+          Locale.ROOT,
+          "the load went only to %.1f N of the %.1f N asked: the shaft may still have been seating:"
+              + " test again",
+          greatestN,
+          targetN);
+    }
+  }
+
+  /**
    * @param start as it was entered
    * @param journal that its bytes went to
    * @param recorded what the bench made of them
@@ -64,6 +89,9 @@ public final class CloseRun {
       return RunOutcome.without(recorded.ending().inWords());
     }
     List<Warning> warnings = warnings(recorded);
+    if (ShortOfLoad.isSo(recorded.greatestLoadN(), start.limits())) {
+      warnings.add(new ShortOfLoad(recorded.greatestLoadN(), start.limits().targetN()));
+    }
     TestWarning.ofCalibration(start.calibration(), start.startedAt()).ifPresent(warnings::add);
     return evaluate.of(sheet, warnings);
   }

@@ -1,7 +1,5 @@
 package sagwright.job;
 
-import java.util.ArrayList;
-import java.util.List;
 import sagwright.grade.GradedForecast;
 import sagwright.grade.Grader;
 import sagwright.grade.Order;
@@ -9,7 +7,6 @@ import sagwright.grade.Sureness;
 import sagwright.run.PoorRunException;
 import sagwright.sheet.AnswerWriter;
 import sagwright.sheet.SheetReader;
-import sagwright.uncertainty.Warning;
 import sagwright.wood.SpeciesTable;
 import sagwright.workshop.Blank;
 import sagwright.workshop.GradeBasis;
@@ -58,13 +55,7 @@ public final class GradeBlank {
     GradedForecast graded =
         BowWarning.beside(
             new Grader(sureness).grade(wood.in(kept.shaft()), order), shafts.now(blank).bowMm());
-    List<Warning> warnings = new ArrayList<>(wood.warnings());
-    for (long runId : wood.runIds()) {
-      TestWarning.of(workshop, workshop.runs().run(runId))
-          .filter(warning -> !warnings.contains(warning))
-          .ifPresent(warnings::add);
-    }
-    String json = AnswerWriter.forecast(blank.tag(), graded, wood.assumed(), warnings);
+    String json = AnswerWriter.forecast(blank.tag(), graded, wood.assumed(), wood.warnings());
     GradeBasis basis =
         new GradeBasis(stored.versionId(), kept.caliperEntryId(), wood.runIds(), sureness.chance());
     return new Graded(workshop.grades().add(blank, basis, json), graded, json);

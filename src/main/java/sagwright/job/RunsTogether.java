@@ -2,6 +2,7 @@ package sagwright.job;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import sagwright.beam.SetUp;
 import sagwright.finish.BlankWood;
@@ -157,6 +158,15 @@ public record RunsTogether(
         surveyed == null ? ModulusAlong.constant(modulusMPa()) : surveyed.modulusMPa(),
         surveyed == null ? newest().sheet().ratio().value() : surveyed.modulusToShearRatio(),
         now.splice() != null);
+  }
+
+  /** What was found amiss while the runs were recorded, of the newest first. */
+  public List<Warning> ofBench() {
+    return IntStream.iterate(runs.size() - 1, i -> i >= 0, i -> i - 1)
+        .mapToObj(runs::get)
+        .flatMap(run -> run.ofBench().stream())
+        .distinct()
+        .toList();
   }
 
   /** What the reader should know of how the runs stand together. */

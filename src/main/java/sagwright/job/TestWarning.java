@@ -6,9 +6,6 @@ import sagwright.bench.Calibration;
 import sagwright.sheet.BadDocumentException;
 import sagwright.sheet.CalibrationReader;
 import sagwright.uncertainty.Warning;
-import sagwright.workshop.Run;
-import sagwright.workshop.RunOrigin;
-import sagwright.workshop.Workshop;
 import sagwright.workshop.WorkshopException;
 
 /** What the circumstances of a test make doubtful, whatever its readings say. */
@@ -49,13 +46,5 @@ public sealed interface TestWarning extends Warning {
     } catch (BadDocumentException e) {
       throw new WorkshopException("the calibration of a run: " + e.getMessage());
     }
-  }
-
-  /** Of a run on the record; one that was typed in or brought in stands under none of ours. */
-  static Optional<Warning> of(Workshop workshop, Run run) throws WorkshopException {
-    return run.origin() == RunOrigin.BENCH
-        ? ofCalibration(
-            workshop.runs().calibration(run).orElse(null), Instant.parse(run.startedAt()))
-        : Optional.empty();
   }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -34,8 +35,13 @@ class RecordCommandTest {
   }
 
   private static CompletableFuture<CommandRun> emulate(String port, String... more) {
+    return emulateSheet(SHEET, port, more);
+  }
+
+  private static CompletableFuture<CommandRun> emulateSheet(
+      String sheet, String port, String... more) {
     String[] fixed = {
-      "emulate", "--port", port, "--sheet", SHEET, "--calibration", CALIBRATION, "--speed", "5"
+      "emulate", "--port", port, "--sheet", sheet, "--calibration", CALIBRATION, "--speed", "5"
     };
     String[] all = new String[fixed.length + more.length];
     System.arraycopy(fixed, 0, all, 0, fixed.length);
@@ -95,6 +101,36 @@ class RecordCommandTest {
       assertEquals(answer.get("run"), record.at("/runs/1/run"));
       assertEquals("meets", record.at("/grades/0/grade").asText());
     }
+  }
+
+  @Test
+  void aRunFarUnderItsLoadSaysSoWhereverItIsRead() throws Exception {
+    Path touch = folder.resolve("touch.json");
+    Files.writeString(touch, JSON.writeValueAsString(tenthOfTheLoad(SHEET)));
+    String warning = "the load went only to 2.0 N of the 20.0 N asked";
+    try (NullModem modem = NullModem.open()) {
+      CompletableFuture<CommandRun> head = emulateSheet(touch.toString(), modem.farPath());
+      CommandRun recorded = record(modem.nearPath(), "--order", "R-0007");
+      assertEquals(0, recorded.exitCode(), recorded.err());
+      head.get(60, TimeUnit.SECONDS);
+      JsonNode answer = JSON.readTree(recorded.out());
+      assertTrue(answer.get("warnings").toString().contains(warning), answer.toString());
+      assertTrue(answer.at("/grade/warnings").toString().contains(warning), answer.toString());
+      JsonNode record = answerOf("blank", "--workshop", workshop, "--blank", "25-014", "--json");
+      assertEquals("[]", record.at("/runs/0/warnings").toString());
+      assertTrue(record.at("/runs/1/warnings").toString().contains(warning), record.toString());
+    }
+  }
+
+  private static JsonNode tenthOfTheLoad(String sheet) throws IOException {
+    JsonNode json = JSON.readTree(Path.of(sheet).toFile());
+    for (String key : new String[] {"loadN", "deflectionMm"}) {
+      ArrayNode values = (ArrayNode) json.at("/run/" + key);
+      for (int i = 0; i < values.size(); i++) {
+        values.set(i, values.get(i).asDouble() / 10);
+      }
+    }
+    return json;
   }
 
   @Test

@@ -339,6 +339,9 @@ final class BenchViews {
       test.warnings().forEach(w -> warnings.add(w.inWords()));
       return warnings;
     }
+    if (state.together() != null) {
+      state.together().ofBench().stream().map(Warning::inWords).forEach(warnings::add);
+    }
     if (state.shown() != null) {
       state.shown().evaluation().warnings().stream().map(Warning::inWords).forEach(warnings::add);
     }
