@@ -1,0 +1,192 @@
+package sagwright.screen.bench;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import sagwright.bench.Ending;
+import sagwright.job.BenchShop;
+import sagwright.job.LaidBlank;
+import sagwright.job.RightBlank;
+import sagwright.job.SalvageRuns;
+import sagwright.job.TestedRun;
+import sagwright.run.PoorRunException;
+import sagwright.screen.bench.BenchActions.Choice;
+import sagwright.workshop.Run;
+import sagwright.workshop.WorkshopException;
+
+/**
+ * What comes after a run: its answer, what the maker is asked about it, its grade, and the next one
+ * of its series. For the work thread.
+ */
+final class AfterRun {
+  private final BenchShop shop;
+  private final BenchNow now;
+  private final BenchLay lay;
+  private final Set<Long> leftIn = new HashSet<>();
+  private Run toBeMoved; // null for none
+
+  AfterRun(BenchShop shop, BenchNow now, BenchLay lay) {
+    this.shop = shop;
+    this.now = now;
+    this.lay = lay;
+  }
+
+  /** Runs of an earlier day may have had no end. */
+  void offerWhatWasCutOff() throws WorkshopException {
+    int count = shop.cutOffRuns();
+    if (count > 0) {
+      now.ask(
+          new BenchView.Question(
+              (count == 1 ? "A run was" : count + " runs were")
+                  + " cut off when the program last ended. Close with what was read?",
+              List.of(
+                  new BenchView.Offer(Choice.KEEP, "yes, keep what was read"),
+                  new BenchView.Offer(Choice.LATER, "leave it for now"))),
+          Map.of(Choice.KEEP, this::salvage));
+    }
+  }
+
+  private void salvage() throws WorkshopException {
+    StringBuilder words = new StringBuilder();
+    for (SalvageRuns.Salvaged run : shop.salvage()) {
+      words.append(words.length() == 0 ? "kept on " : ", ").append(run.tag());
+    }
+    now.become(now.state().phase(), words.toString());
+  }
+
+  void ended(Run run) throws WorkshopException {
+    LaidBlank before = now.state().laid();
+    lay.again();
+    if (run.isSetAside()) {
+      now.become(Phase.BROKEN_OFF, "");
+    } else if (run.outcome().answer() == null) {
+      boolean lost = run.ending().equals(Ending.LINE_LOST.inWords());
+      now.become(lost ? Phase.LINE_LOST : Phase.NO_ANSWER, run.outcome().noAnswer());
+    } else {
+      TestedRun tested = shop.tested(run);
+      now.become(now.state().withShown(tested));
+      Optional<RightBlank.Difference> difference = RightBlank.of(tested, before);
+      if (difference.isPresent() && difference.get().isDoubtful()) {
+        now.ask(
+            isItTheRightBlank(difference.get()),
+            Map.of(
+                Choice.KEEP, this::goOn,
+                Choice.MOVE, () -> moveAway(tested),
+                Choice.LATER, this::forecast));
+      } else {
+        goOn();
+      }
+    }
+  }
+
+  private static BenchView.Question isItTheRightBlank(RightBlank.Difference difference) {
+    return new BenchView.Question(
+        String.format(
+            Locale.ROOT,
+            "Is this the right blank? It is %.0f %% %s than when it was last tested.",
+            Math.abs(difference.percent()),
+            difference.percent() < 0 ? "softer" : "stiffer"),
+        List.of(
+            new BenchView.Offer(Choice.KEEP, "yes, keep the run here"),
+            new BenchView.Offer(Choice.MOVE, "no, it is another blank"),
+            new BenchView.Offer(Choice.LATER, "leave it, ungraded")));
+  }
+
+  private void moveAway(TestedRun tested) {
+    toBeMoved = tested.run();
+    now.become(
+        BenchState.EMPTY
+            .withTried(now.state().tried())
+            .withPhase(Phase.NO_BLANK, "type the tag of the blank that lies there"));
+  }
+
+  /** A blank was laid: a run that was taken off the wrong one goes to it. */
+  void laid() throws WorkshopException {
+    if (toBeMoved == null) {
+      forecast();
+      return;
+    }
+    shop.move(toBeMoved, now.state().laid().blank());
+    toBeMoved = null;
+    lay.lay(now.state().laid().blank().tag());
+    forecast();
+    now.become(Phase.READY, "the run was moved here; Ctrl Z takes it back");
+  }
+
+  /** A run was kept: it is graded with its likes, and the series goes on. */
+  void goOn() throws WorkshopException {
+    grade();
+    lay.oneMore();
+    askOfRunStandingOut();
+  }
+
+  private void askOfRunStandingOut() {
+    for (TestedRun run : now.state().together().standingOut()) {
+      if (!leftIn.contains(run.run().id())) {
+        int number = now.state().together().runs().indexOf(run) + 1;
+        now.ask(
+            new BenchView.Question(
+                "Run " + number + " stands out from the others. Set it aside?",
+                List.of(
+                    new BenchView.Offer(Choice.SET_ASIDE, "set it aside; it stays on the record"),
+                    new BenchView.Offer(Choice.LATER, "leave it in"))),
+            Map.of(
+                Choice.SET_ASIDE, () -> setAside(run, number),
+                Choice.LATER, () -> leftIn.add(run.run().id())));
+        return;
+      }
+    }
+  }
+
+  private void setAside(TestedRun run, int number) throws WorkshopException {
+    shop.setAside(run.run(), now.state().together().whyItStandsOut(run));
+    countAnew();
+    now.ask(
+        new BenchView.Question(
+            "Run " + number + " does not count now.",
+            List.of(
+                new BenchView.Offer(Choice.KEEP, "let it count again"),
+                new BenchView.Offer(Choice.LATER, "leave it aside"))),
+        Map.of(
+            Choice.KEEP,
+            () -> {
+              shop.countAgain(run.run());
+              leftIn.add(run.run().id());
+              countAnew();
+            }));
+  }
+
+  /** Which runs count has changed. */
+  private void countAnew() throws WorkshopException {
+    Phase phase = now.state().phase();
+    String detail = now.state().detail();
+    lay.again();
+    now.become(now.state().withShown(now.state().together().newest()).withPhase(phase, detail));
+    grade();
+  }
+
+  private void grade() throws WorkshopException {
+    BenchState state = now.state();
+    if (state.tried() == null) {
+      return;
+    }
+    try {
+      now.become(
+          state.withGraded(shop.grade(state.laid().blank(), state.tried().stored()).graded()));
+    } catch (PoorRunException e) {
+      now.become(state.phase(), e.getMessage());
+    }
+  }
+
+  /** What the runs so far make for the order tried; nothing is kept. */
+  void forecast() {
+    BenchState state = now.state();
+    if (state.tried() != null && state.together() != null) {
+      now.become(
+          state.withGraded(shop.forecast(state.together(), state.laid(), state.tried().order())));
+    }
+  }
+}
