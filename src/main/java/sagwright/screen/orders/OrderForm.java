@@ -15,17 +15,16 @@ import net.miginfocom.swing.MigLayout;
 import sagwright.beam.SetUp;
 import sagwright.beam.Station;
 import sagwright.beam.Taper;
-import sagwright.drawing.FinishDrawing;
 import sagwright.finish.FinishCheck;
 import sagwright.finish.FinishPlan;
 import sagwright.finish.FinishProblem;
 import sagwright.grade.Aim;
 import sagwright.grade.Ask;
 import sagwright.grade.Order;
+import sagwright.grade.OrderCheck;
 import sagwright.quantity.Figures;
 import sagwright.quantity.Unit;
 import sagwright.screen.ComplaintException;
-import sagwright.screen.ShaftPicture;
 import sagwright.screen.ShopUnits;
 import sagwright.screen.Typed;
 import sagwright.screen.theme.FieldGrid;
@@ -35,8 +34,7 @@ import sagwright.screen.theme.Text;
 
 /**
  * An order to be written down: what every order needs at the left, what it may have in the middle,
- * knots of the taper between tip and butt at the right; the finished shaft and the ask are drawn as
- * they are typed.
+ * knots of the taper between tip and butt at the right. What is typed is told at each keystroke.
  */
 final class OrderForm extends JPanel {
   private static final long serialVersionUID = 1L;
@@ -59,19 +57,22 @@ final class OrderForm extends JPanel {
   private final JTextField balanceTolerance;
   private final JTextField setUp;
   private final FieldGrid knots;
-  private final ShaftPicture drawing =
-      new ShaftPicture("order.drawing", "Length, tip and butt, and the shaft is drawn here.");
+  private final transient Consumer<OrderDraft> listener;
   private final AskPicture line = new AskPicture();
   private transient OrdersView view;
   private transient Order known;
 
-  OrderForm(OrdersView first, Runnable ended) {
+  /**
+   * @param listener hears what is typed, on the event thread, at each keystroke
+   */
+  OrderForm(OrdersView first, Runnable ended, Consumer<OrderDraft> listener) {
     super(
         new MigLayout(
             "insets 4 0 0 0, gap 32 4",
             "[grow,fill,sg c][grow,fill,sg c][grow,fill,270:23%]",
-            "[grow,fill][]"));
+            "[grow,fill]"));
     setName("orderForm");
+    this.listener = listener;
     view = first;
     units = first.units();
     Form needed = new Form("order", this::redraw);
@@ -100,8 +101,7 @@ final class OrderForm extends JPanel {
     right.add(line, "growx");
     add(needed, "aligny top");
     add(further, "aligny top");
-    add(right, "grow, wrap");
-    add(drawing, "span 3, growx, hmin pref");
+    add(right, "grow");
   }
 
   /** Empties the form for a new order. */
@@ -185,7 +185,7 @@ final class OrderForm extends JPanel {
    */
   Order read(Consumer<String> complain) {
     try {
-      return order();
+      return order(plan());
     } catch (ComplaintException e) {
       complain.accept(e.getMessage());
       return null;
@@ -196,19 +196,33 @@ final class OrderForm extends JPanel {
     return known == null;
   }
 
-  private Order order() throws ComplaintException {
+  private FinishPlan plan() throws ComplaintException {
     Taper taper = taper();
     FinishPlan plan = known == null ? FinishPlan.bare(taper) : with(taper, known.finish());
+    complainOf(FinishCheck.problemsOf(plan));
+    return plan;
+  }
+
+  private Order order(FinishPlan plan) throws ComplaintException {
     Object wood = species.getEditor().getItem();
     boolean anyWood = wood == null || wood.toString().isBlank();
-    return new Order(
-        number.getText().trim(),
-        anyWood ? null : wood.toString().trim(),
-        day(),
-        notes.getText().isBlank() ? null : notes.getText().trim(),
-        plan,
-        ask(),
-        known == null ? List.of() : known.alsoAsked());
+    Order order =
+        new Order(
+            number.getText().trim(),
+            anyWood ? null : wood.toString().trim(),
+            day(),
+            notes.getText().isBlank() ? null : notes.getText().trim(),
+            plan,
+            ask(),
+            known == null ? List.of() : known.alsoAsked());
+    complainOf(OrderCheck.problemsOf(order));
+    return order;
+  }
+
+  private static void complainOf(List<FinishProblem> problems) throws ComplaintException {
+    if (!problems.isEmpty()) {
+      throw new ComplaintException(problems.get(0).key() + ": " + problems.get(0).whatIsWrong());
+    }
   }
 
   private static FinishPlan with(Taper taper, FinishPlan plan) {
@@ -289,23 +303,30 @@ final class OrderForm extends JPanel {
     }
   }
 
-  /** Draws what is typed as far as it makes a shaft, and an ask. */
+  /** Tells what is typed, and draws the ask. */
   private void redraw() {
-    try {
-      FinishPlan plan = known == null ? FinishPlan.bare(taper()) : with(taper(), known.finish());
-      drawing.show(FinishDrawing.Scene.of(plan));
-    } catch (ComplaintException e) {
-      boolean begun =
-          !length.getText().isBlank() && !tip.getText().isBlank() && !butt.getText().isBlank();
-      drawing.showWanting(
-          begun ? e.getMessage() : "Length, tip and butt, and the shaft is drawn here.");
-    }
+    listener.accept(draft());
     try {
       Ask ask = ask();
       boolean usual = view.words() != null && ask.setUp().equals(view.words().usual());
       line.show(ask, usual ? view.words() : null);
     } catch (ComplaintException e) {
       line.show(null, null);
+    }
+  }
+
+  private OrderDraft draft() {
+    FinishPlan plan = null;
+    try {
+      plan = plan();
+      return new OrderDraft(plan, order(plan), "");
+    } catch (ComplaintException e) {
+      boolean begun =
+          !length.getText().isBlank() && !tip.getText().isBlank() && !butt.getText().isBlank();
+      return new OrderDraft(
+          plan,
+          null,
+          begun ? e.getMessage() : "Length, tip and butt, and the shaft is drawn here.");
     }
   }
 }

@@ -43,7 +43,8 @@ public final class OrdersScreen extends Page {
     super("Orders");
     this.actions = actions;
     this.view = mailbox.newest();
-    this.form = new OrderForm(view, this::keep);
+    FinishPanel finish = new FinishPanel();
+    this.form = new OrderForm(view, this::keep, finish::show);
     this.table = new RowTable<>("orders.table", columns(view.units().length()));
     table.whenOpened(row -> change(row.order()));
     JPanel empty = new JPanel(new MigLayout("insets 80 0 0 0"));
@@ -51,7 +52,7 @@ public final class OrdersScreen extends Page {
     empty.add(Text.plain("Ctrl N takes the first one: length, tip, butt and what is asked."));
     sides.add(Lists.scrolled(table), LIST);
     sides.add(empty, EMPTY);
-    sides.add(form, FORM);
+    sides.add(withPlan(form, finish), FORM);
     JPanel head = head("[]14[grow]", title, details);
     JPanel body = new JPanel(new BorderLayout());
     body.add(sides, BorderLayout.CENTER);
@@ -63,6 +64,15 @@ public final class OrdersScreen extends Page {
     this.refresh = new Refresh<>(mailbox, this::show);
     refresh.now();
     words();
+  }
+
+  /** The form, and under it what comes of it. */
+  private static JPanel withPlan(OrderForm form, FinishPanel finish) {
+    JPanel both =
+        new JPanel(new MigLayout("insets 0, gap 0 4, wrap", "[grow,fill]", "[grow,fill][]"));
+    both.add(form, "wmin 0, hmin 0");
+    both.add(finish, "hmin pref");
+    return both;
   }
 
   private static List<Column<OrdersView.Row>> columns(Unit length) {
