@@ -30,4 +30,9 @@ public record Order(
   public List<Ask> asks() {
     return Stream.concat(Stream.of(ask), alsoAsked.stream()).toList();
   }
+
+  /** The same order with another finish plan. */
+  public Order finishedTo(FinishPlan other) {
+    return new Order(number, species, promisedFor, notes, other, ask, alsoAsked);
+  }
 }
