@@ -30,8 +30,7 @@ public record PlaningStep(double thickerByMm, GradedForecast planned, GradedFore
     Order order = planned.order();
     FinishPlan plan = order.finish();
     boolean leavesWood =
-        plan.taper().stations().stream().mapToDouble(Station::depthMm).min().orElse(0)
-                + thickerByMm
+        plan.taper().stations().stream().mapToDouble(Station::depthMm).min().orElse(0) + thickerByMm
             > 0;
     if (!leavesWood) {
       return Optional.empty();

@@ -2,6 +2,7 @@ package sagwright.job;
 
 import java.util.Optional;
 import sagwright.choose.RankingWeights;
+import sagwright.finish.ButtBore;
 import sagwright.grade.Sureness;
 import sagwright.workshop.Settings;
 import sagwright.workshop.Workshop;
@@ -45,5 +46,24 @@ public final class ShopSettings {
                 + weights.balance()
                 + " "
                 + weights.spare());
+  }
+
+  /** How far the shop bores into a butt for lead. */
+  public ButtBore buttBore() throws WorkshopException {
+    Optional<String> set = workshop.settings().get(Settings.BUTT_BORE);
+    if (set.isEmpty()) {
+      return ButtBore.USUAL;
+    }
+    String[] mm = set.get().split(" ");
+    return new ButtBore(
+        Double.parseDouble(mm[0]), Double.parseDouble(mm[1]), Double.parseDouble(mm[2]));
+  }
+
+  public void setButtBore(ButtBore bore) throws WorkshopException {
+    workshop
+        .settings()
+        .set(
+            Settings.BUTT_BORE,
+            bore.leftAtButtMm() + " " + bore.deepestMm() + " " + bore.diameterMm());
   }
 }

@@ -16,6 +16,9 @@ public final class Settings {
   /** What ranks blanks: four numbers, the weights of stiffness, mass, balance and spare. */
   public static final String RANKING_WEIGHTS = "ranking weights";
 
+  /** How a butt is bored for lead: three numbers in mm, left closed, depth, diameter. */
+  public static final String BUTT_BORE = "butt bore";
+
   private final Database database;
 
   Settings(Database database) {

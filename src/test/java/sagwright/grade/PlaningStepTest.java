@@ -66,8 +66,7 @@ class PlaningStepTest {
       assertThat(planed.massChangeG())
           .isCloseTo(massG(DIAMETER + step) - massG(DIAMETER), within(1e-8));
       assertThat(planed.balanceChangeMm()).isCloseTo(0, within(1e-8));
-      assertThat(planed.graded().forecast().cut().leastSpareMm())
-          .isCloseTo(4 - step, within(1e-9));
+      assertThat(planed.graded().forecast().cut().leastSpareMm()).isCloseTo(4 - step, within(1e-9));
     }
     // the ask lies 3 % above the forecast, at the edge of its tolerance
     assertThat(planned.grade().chanceWithinTolerance()).isCloseTo(0.5, within(0.05));
@@ -104,5 +103,15 @@ class PlaningStepTest {
     assertThat(PlaningStep.of(GRADER, BLANK, planned, -0.1)).isEmpty();
     assertThat(PlaningStep.of(GRADER, BLANK, planned, 0.1)).isPresent();
     assertThat(PlaningStep.of(GRADER, BLANK, GRADER.grade(BLANK, order(bare, 2)), -20)).isEmpty();
+  }
+
+  @Test
+  void theWoodWantedIsThatOfTheClosedForm() {
+    FinishPlan plan = FinishPlan.bare(cylinder(DIAMETER, LENGTH));
+    WoodWanted wood = WoodWanted.by(order(plan, 1.1 * stiffnessNPerMm(DIAMETER)), RATIO);
+    assertThat(wood.softestMPa()).isCloseTo(1.1 * 0.97 * MODULUS, within(1e-4));
+    assertThat(wood.stiffestMPa()).isCloseTo(1.1 * 1.03 * MODULUS, within(1e-4));
+    assertThat(WoodWanted.by(order(plan, 1e4), RATIO).softestMPa())
+        .isEqualTo(Double.POSITIVE_INFINITY);
   }
 }
