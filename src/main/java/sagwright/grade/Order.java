@@ -13,6 +13,7 @@ import sagwright.finish.FinishPlan;
  * @param promisedFor null where no day is promised
  * @param notes null where there are none
  * @param alsoAsked stiffnesses at further set-ups
+ * @param remarks what else is said of the cue; it changes no number
  */
 public record Order(
     String number,
@@ -21,9 +22,22 @@ public record Order(
     String notes,
     FinishPlan finish,
     Ask ask,
-    List<Ask> alsoAsked) {
+    List<Ask> alsoAsked,
+    OrderRemarks remarks) {
   public Order {
     alsoAsked = List.copyOf(alsoAsked);
+  }
+
+  /** An order without remarks. */
+  public Order(
+      String number,
+      String species,
+      LocalDate promisedFor,
+      String notes,
+      FinishPlan finish,
+      Ask ask,
+      List<Ask> alsoAsked) {
+    this(number, species, promisedFor, notes, finish, ask, alsoAsked, OrderRemarks.NONE);
   }
 
   /** The ask, then what else is asked. */

@@ -33,21 +33,26 @@ public final class KeepOrder {
    * @throws WorkshopException also where something of it cannot be: the line says what
    */
   public void take(Order order) throws WorkshopException {
-    workshop.orders().enter(document(order));
-  }
-
-  /** A newer version of an order that is there. */
-  public void change(Order order) throws WorkshopException {
-    workshop.orders().change(workshop.orders().require(order.number()), document(order));
-  }
-
-  /** Read by the same reader as every other order, so that the same rules hold. */
-  private static OrderDocument document(Order order) throws WorkshopException {
     try {
-      return OrderReader.readDocument(OrderWriter.write(order)).requireNumber();
+      workshop.orders().enter(document(OrderWriter.write(order)));
     } catch (BadDocumentException e) {
       throw new WorkshopException(e.getMessage());
     }
+  }
+
+  /** A newer version of an order that is there; its keys that begin with x- are carried along. */
+  public void change(Order order) throws WorkshopException {
+    WorkshopOrder former = workshop.orders().require(order.number());
+    try {
+      workshop.orders().change(former, document(OrderWriter.write(order, former.document())));
+    } catch (BadDocumentException e) {
+      throw new WorkshopException(e.getMessage());
+    }
+  }
+
+  /** Read by the same reader as every other order, so that the same rules hold. */
+  private static OrderDocument document(String json) throws BadDocumentException {
+    return OrderReader.readDocument(json).requireNumber();
   }
 
   /** Every order, newest first. */

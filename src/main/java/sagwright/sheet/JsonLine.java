@@ -184,12 +184,17 @@ public final class JsonLine {
     return this;
   }
 
-  @Override
-  public String toString() {
+  /** A tree as one line. */
+  static String text(JsonNode node) {
     try {
       return MAPPER.writeValueAsString(node);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  @Override
+  public String toString() {
+    return text(node);
   }
 }

@@ -56,7 +56,8 @@ public final class OrderReader {
             json.textOrNull("notes"),
             finish,
             ask(json, finish.lengthMm()),
-            alsoAsked(json, finish.lengthMm()));
+            alsoAsked(json, finish.lengthMm()),
+            Remarks.of(root));
     List<FinishProblem> problems = OrderCheck.problemsOf(order);
     if (!problems.isEmpty()) {
       throw new BadDocumentException(problems.get(0).key(), problems.get(0).whatIsWrong());

@@ -1,5 +1,6 @@
 package sagwright.sheet;
 
+import java.util.ArrayList;
 import java.util.List;
 import sagwright.beam.SetUp;
 import sagwright.beam.Splice;
@@ -11,6 +12,7 @@ import sagwright.finish.Weight;
 import sagwright.grade.Aim;
 import sagwright.grade.Ask;
 import sagwright.grade.Order;
+import sagwright.grade.OrderRemarks;
 
 /** Writes orders so that {@link OrderReader} reads the same back. */
 public final class OrderWriter {
@@ -24,14 +26,33 @@ public final class OrderWriter {
     putText(
         json, "promisedFor", order.promisedFor() == null ? null : order.promisedFor().toString());
     putText(json, "notes", order.notes());
-    json.put("finish", finish(order.finish())).put("ask", ask(order.ask()));
+    List<JsonLine> asks = new ArrayList<>();
+    for (Ask ask : order.asks()) {
+      JsonLine line = ask(ask);
+      putText(line, Remarks.ASKED_AS, emptyToNull(order.remarks().askedAs(asks.size())));
+      asks.add(line);
+    }
+    json.put("finish", finish(order.finish(), order.remarks())).put("ask", asks.get(0));
     if (!order.alsoAsked().isEmpty()) {
-      json.putObjects("alsoAsked", order.alsoAsked().stream().map(OrderWriter::ask).toList());
+      json.putObjects("alsoAsked", asks.subList(1, asks.size()));
     }
     return json.toString();
   }
 
-  private static JsonLine finish(FinishPlan plan) {
+  /**
+   * A newer version of an order, which carries along what else the former one says.
+   *
+   * @param former the former version's document
+   */
+  public static String write(Order order, String former) throws BadDocumentException {
+    return CarriedKeys.carry(former, write(order));
+  }
+
+  private static String emptyToNull(String text) {
+    return text.isEmpty() ? null : text;
+  }
+
+  private static JsonLine finish(FinishPlan plan, OrderRemarks remarks) {
     List<Station> knots = plan.taper().stations();
     JsonLine json =
         new JsonLine()
@@ -56,13 +77,18 @@ public final class OrderWriter {
     }
     Splice splice = plan.splice();
     if (splice != null) {
-      json.put("splice", SheetWriter.spliceLine(splice));
+      JsonLine line = SheetWriter.spliceLine(splice);
+      putText(line, Remarks.SPLICE_WOOD, remarks.spliceWood());
+      json.put("splice", line);
     }
     if (!plan.weights().isEmpty()) {
       json.putObjects("weights", plan.weights().stream().map(OrderWriter::weight).toList());
     }
     if (!plan.extras().isEmpty()) {
       json.putObjects("extras", plan.extras().stream().map(OrderWriter::extra).toList());
+    }
+    if (remarks.buttFlatMm() != null) {
+      json.put(Remarks.BUTT_FLAT, remarks.buttFlatMm());
     }
     return json;
   }
