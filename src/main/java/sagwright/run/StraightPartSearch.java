@@ -130,8 +130,8 @@ final class StraightPartSearch {
   private Sides sidesOf(Stretch best) {
     Stretch upward = stretch(best.low, WIDEST_TO);
     Stretch downward = stretch(WIDEST_FROM, best.high);
-    boolean topBends = !isStraight(upward) && matters(best, upward.slope - best.slope) != 0;
-    int below = isStraight(downward) ? 0 : matters(best, downward.slope - best.slope);
+    boolean topBends = !isStraight(upward) && matters(best, upward) != 0;
+    int below = isStraight(downward) ? 0 : matters(best, downward);
     return new Sides(topBends, below > 0, below < 0);
   }
 
@@ -143,11 +143,12 @@ final class StraightPartSearch {
         && curves(widest, SURELY);
   }
 
-  /** The sign of a difference of slope that is worth saying, else 0. */
-  private static int matters(Stretch stretch, double difference) {
-    return Math.abs(difference) < WORTH_SAYING / 2 * stretch.slope
-        ? 0
-        : (int) Math.signum(difference);
+  /** The sign by which a wider stretch's slope differs, 0 where not worth saying or but chance. */
+  private static int matters(Stretch stretch, Stretch wider) {
+    double difference = wider.slope - stretch.slope;
+    double chance = Math.sqrt(Math.max(0, stretch.variance - wider.variance));
+    double heard = Math.max(WORTH_SAYING / 2 * stretch.slope, SURELY * chance);
+    return Math.abs(difference) < heard ? 0 : (int) Math.signum(difference);
   }
 
   private List<Stretch> stretches() {

@@ -68,6 +68,24 @@ class SyntheticStudyTest {
   }
 
   @Test
+  void chanceAloneIsNotTakenForABend() throws PoorRunException {
+    int bends = 0;
+    double squares = 0;
+    int runs = 200;
+    for (int seed = 1; seed <= runs; seed++) {
+      SyntheticRun run = new SyntheticRun(seed);
+      noise(run, 0.6, 0.15);
+      StiffnessFit fit = StiffnessFinder.find(run.make(), new ReadingUncertainty(0.6, 0.15));
+      bends +=
+          fit.warnings().stream().anyMatch(w -> w instanceof RunWarning.BranchBends) ? 1 : 0;
+      double off = fit.stiffnessNPerMm() / run.stiffnessNPerMm - 1;
+      squares += off * off;
+    }
+    assertTrue(bends <= 2, bends + " of " + runs + " straight branches were said to bend");
+    assertEquals(0, Math.sqrt(squares / runs), 0.016, "what 3 % of the load leaves uncertain");
+  }
+
+  @Test
   void ninetyFivePercentIntervalsHoldTheTruthAboutAsOften() throws PoorRunException {
     int inside = 0;
     int runs = 600;
