@@ -76,8 +76,7 @@ class SyntheticStudyTest {
       SyntheticRun run = new SyntheticRun(seed);
       noise(run, 0.6, 0.15);
       StiffnessFit fit = StiffnessFinder.find(run.make(), new ReadingUncertainty(0.6, 0.15));
-      bends +=
-          fit.warnings().stream().anyMatch(w -> w instanceof RunWarning.BranchBends) ? 1 : 0;
+      bends += fit.warnings().stream().anyMatch(w -> w instanceof RunWarning.BranchBends) ? 1 : 0;
       double off = fit.stiffnessNPerMm() / run.stiffnessNPerMm - 1;
       squares += off * off;
     }
