@@ -21,6 +21,9 @@ public final class FinishDrawing {
   private static final double THICKER = 3;
   private static final double RULER = 34;
 
+  /** Room under the shaft for what is named there. */
+  private static final double NAMES = 22;
+
   /**
    * What is drawn.
    *
@@ -93,6 +96,10 @@ public final class FinishDrawing {
     }
     if (scene.plan() != null) {
       finished(g, scene, scale);
+      if (scene.blank() != null) {
+        cut(g, scene, scale);
+      }
+      names(g, area, scene, scale);
       if (scene.least() != null) {
         least(g, area, scene, scale);
       }
@@ -108,13 +115,35 @@ public final class FinishDrawing {
   private LongScale scale(Rectangle2D area, Scene scene, double bed) {
     double thickest = scene.thickestMm();
     double pxPerMm = area.getWidth() / scene.lengthMm();
-    double room = bed - area.getMinY() - 52;
+    double room = bed - area.getMinY() - 52 - (scene.plan() == null ? 0 : NAMES);
     double thicker = THICKER;
     while (thicker > 1 && thickest * pxPerMm * thicker > room) {
       thicker -= 0.5;
     }
     double axis = area.getMinY() + 32 + room / 2;
     return new LongScale(area.getMinX(), axis, pxPerMm, thicker, 1);
+  }
+
+  /** Where the saw goes: both ends of the finished shaft across its blank. */
+  private void cut(Graphics2D g, Scene scene, LongScale scale) {
+    g.setColor(style.palette().ink());
+    g.setStroke(Style.DASHED);
+    double last = scene.blank().lengthMm();
+    for (double end : new double[] {0, scene.plan().lengthMm()}) {
+      double at = scene.cutFromMm() + end;
+      double half = scale.halfPx(scene.blank().depthAt(Math.max(0, Math.min(last, at)))) + 6;
+      double x = scale.px(at);
+      g.draw(new Line2D.Double(x, scale.axisPx() - half, x, scale.axisPx() + half));
+    }
+  }
+
+  private void names(Graphics2D g, Rectangle2D area, Scene scene, LongScale onBlank) {
+    FinishPlan plan = scene.plan();
+    LongScale scale = onBlank.from(scene.cutFromMm());
+    ShaftOutline outline = ShaftOutline.straight(plan.taper(), scale, 0);
+    double balance = plan.lengthMm() - scene.balanceFromButtMm();
+    new FinishMarks(style, scale, outline)
+        .paint(g, area, plan, balance, area.getMaxY() - RULER - 7);
   }
 
   private void spare(Graphics2D g, Shape blank) {
@@ -221,7 +250,8 @@ public final class FinishDrawing {
     g.setColor(p.ink());
     g.setStroke(Style.HAIR);
     g.draw(new Line2D.Double(x, textY + 6, x, y - 5));
-    Ellipse2D ring = new Ellipse2D.Double(x - 5, y - 5, 10, 10);
+    double centre = Math.max(area.getMinX() + 6, Math.min(area.getMaxX() - 6, x));
+    Ellipse2D ring = new Ellipse2D.Double(centre - 5, y - 5, 10, 10);
     g.setColor(p.paper());
     g.fill(ring);
     g.setColor(p.ink());

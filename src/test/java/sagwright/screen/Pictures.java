@@ -94,6 +94,8 @@ public final class Pictures {
         () ->
             ShopExample.orderTyped(
                 pressing(opened(BenchExample.empty(), "Orders"), "ctrl pressed N")));
+    shells.put(
+        "orders-plan", () -> ShopExample.orderOpened(opened(BenchExample.empty(), "Orders")));
     shells.put("orders-empty", () -> ShopExample.shellWithoutBlanks("Orders"));
     checks(shells);
     choose(shells);

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.function.Consumer;
 import javax.swing.JComboBox;
 import javax.swing.JTextField;
 import sagwright.beam.SectionShape;
@@ -20,6 +21,7 @@ import sagwright.finish.Weight;
 import sagwright.grade.Aim;
 import sagwright.grade.Ask;
 import sagwright.grade.Order;
+import sagwright.job.PlannedFinish;
 import sagwright.screen.bench.BenchActions;
 import sagwright.screen.bench.BenchExample;
 import sagwright.screen.bench.BenchScreen;
@@ -36,6 +38,7 @@ import sagwright.screen.settings.SettingsScreen;
 import sagwright.screen.settings.SettingsView;
 import sagwright.screen.start.StartActions;
 import sagwright.screen.start.StartScreen;
+import sagwright.screen.theme.RowTable;
 import sagwright.screen.theme.Theme;
 
 /** An invented workshop for pictures and window tests: its screens do nothing by themselves. */
@@ -211,6 +214,13 @@ final class ShopExample {
     return shell;
   }
 
+  /** The newest order as it is opened to be changed. */
+  static Shell orderOpened(Shell shell) {
+    RowTable<?> table = (RowTable<?>) named(shell, "orders.table");
+    table.getActionMap().get("open").actionPerformed(null);
+    return shell;
+  }
+
   static Shell orderTyped(Shell shell) {
     type(shell, "order.length", "58 in");
     type(shell, "order.tip", "9.5");
@@ -303,6 +313,11 @@ final class ShopExample {
 
     @Override
     public void change(Order order, Reply reply) {}
+
+    @Override
+    public void plan(Order order, String pickedTag, Consumer<PlannedFinish> planned) {
+      planned.accept(PlanExample.of(order, pickedTag));
+    }
   }
 
   /** Does nothing. */

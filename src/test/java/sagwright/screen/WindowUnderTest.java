@@ -15,7 +15,7 @@ import sagwright.screen.theme.Theme;
 /** A real window, painted into memory, worked by its keys alone. */
 final class WindowUnderTest implements AutoCloseable {
   private static final int MOST_TABS = 20;
-  private static final Duration DEADLINE = Duration.ofSeconds(10);
+  private static final Duration DEADLINE = Duration.ofSeconds(30);
 
   private final FrameFixture frame;
   private final Shell shell;

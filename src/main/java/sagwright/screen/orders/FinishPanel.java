@@ -1,28 +1,150 @@
 package sagwright.screen.orders;
 
-import java.awt.BorderLayout;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.function.Consumer;
 import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
 import sagwright.drawing.FinishDrawing;
+import sagwright.finish.Cut;
+import sagwright.finish.Weight;
+import sagwright.grade.Order;
+import sagwright.grade.WordScale;
+import sagwright.job.PlannedFinish;
 import sagwright.screen.ShaftPicture;
+import sagwright.screen.ShopUnits;
+import sagwright.screen.theme.QuietButton;
 
-/** What is to be made, drawn beside the form as it is typed. */
+/**
+ * What is to be made, drawn beside the form as it is typed: the finish plan in the blank that it
+ * would be cut from, and what comes of it. Ctrl B lays it in the next blank, Ctrl L takes the lead
+ * that was worked out into the order, Ctrl Z takes it back.
+ */
 final class FinishPanel extends JPanel {
   private static final long serialVersionUID = 1L;
+  private static final String BEGIN = "Length, tip and butt, and the shaft is drawn here.";
 
-  private final ShaftPicture drawing =
-      new ShaftPicture("order.drawing", "Length, tip and butt, and the shaft is drawn here.");
+  private final transient OrdersActions actions;
+  private final transient Consumer<List<Weight>> takeWeights;
+  private final ShaftPicture drawing = new ShaftPicture("order.drawing", BEGIN);
+  private final PlanPicture plan;
+  private final QuietButton next = new QuietButton("order.next", "next blank", "Ctrl B");
+  private final QuietButton take = new QuietButton("order.lead", "take this lead", "Ctrl L");
+  private final QuietButton back = new QuietButton("order.back", "take it back", "Ctrl Z");
+  private final transient Deque<List<Weight>> before = new ArrayDeque<>();
+  private transient WordScale words;
+  private transient Order order;
+  private transient PlannedFinish finish;
+  private String pickedTag;
 
-  FinishPanel() {
-    super(new BorderLayout());
-    add(drawing, BorderLayout.CENTER);
+  /**
+   * @param takeWeights puts other weights into the order that is typed
+   */
+  FinishPanel(OrdersActions actions, ShopUnits units, Consumer<List<Weight>> takeWeights) {
+    super(new MigLayout("insets 0, gap 0 2, hidemode 3", "[grow,fill]", "[grow,fill][]"));
+    this.actions = actions;
+    this.takeWeights = takeWeights;
+    this.plan = new PlanPicture(units);
+    next.addActionListener(e -> nextBlank());
+    take.addActionListener(e -> takeLead());
+    back.addActionListener(e -> takeBack());
+    JPanel keys = new JPanel(new MigLayout("insets 0, gap 4 0, hidemode 3"));
+    keys.setOpaque(false);
+    keys.add(next);
+    keys.add(take);
+    keys.add(back);
+    add(drawing, "wrap, hmin 150");
+    JPanel strip = new JPanel(new StripLayout(plan, keys));
+    strip.add(keys);
+    strip.add(plan);
+    add(strip);
+    buttons();
+  }
+
+  /** A new order, or another one. */
+  void begin(WordScale shopsWords) {
+    words = shopsWords;
+    pickedTag = null;
+    before.clear();
   }
 
   /** Called on the event thread each time that something is typed. */
   void show(OrderDraft draft) {
+    order = draft.order();
+    if (order != null) {
+      Order asked = order;
+      actions.plan(
+          asked,
+          pickedTag,
+          planned -> {
+            if (planned.order().equals(order)) {
+              show(planned);
+            }
+          });
+      return;
+    }
+    finish = null;
+    plan.show(null, words);
     if (draft.plan() == null) {
       drawing.showWanting(draft.wanting());
     } else {
       drawing.show(FinishDrawing.Scene.of(draft.plan()));
+    }
+    buttons();
+  }
+
+  private void show(PlannedFinish planned) {
+    finish = planned;
+    plan.show(planned, words);
+    drawing.show(scene(planned));
+    buttons();
+  }
+
+  private static FinishDrawing.Scene scene(PlannedFinish planned) {
+    if (planned.graded() == null) {
+      return FinishDrawing.Scene.of(planned.order().finish());
+    }
+    Cut cut = planned.graded().forecast().cut();
+    Double balance = planned.graded().forecast().balanceFromButtMm();
+    return new FinishDrawing.Scene(
+        planned.blank().taper(),
+        planned.order().finish(),
+        cut.fromMm(),
+        balance == null ? Double.NaN : balance,
+        new FinishDrawing.LeastSpare(cut.leastSpareMm(), cut.leastSpareAtMm()));
+  }
+
+  private void buttons() {
+    next.setVisible(finish != null && finish.tags().size() > 1);
+    take.setVisible(canTakeLead());
+    back.setVisible(!before.isEmpty());
+    revalidate();
+  }
+
+  private boolean canTakeLead() {
+    return finish != null && finish.lead().canBeTaken();
+  }
+
+  /** Lays the plan in the blank that comes next to the best, after the last in the best again. */
+  void nextBlank() {
+    if (finish != null && finish.tags().size() > 1) {
+      List<String> tags = finish.tags();
+      pickedTag = tags.get((tags.indexOf(finish.blank().tag()) + 1) % tags.size());
+      show(new OrderDraft(order.finish(), order, ""));
+    }
+  }
+
+  void takeLead() {
+    if (canTakeLead()) {
+      before.push(order.finish().weights());
+      takeWeights.accept(finish.lead().weights());
+    }
+  }
+
+  void takeBack() {
+    if (!before.isEmpty()) {
+      takeWeights.accept(before.pop());
     }
   }
 }

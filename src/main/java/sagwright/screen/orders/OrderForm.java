@@ -18,6 +18,7 @@ import sagwright.beam.Taper;
 import sagwright.finish.FinishCheck;
 import sagwright.finish.FinishPlan;
 import sagwright.finish.FinishProblem;
+import sagwright.finish.Weight;
 import sagwright.grade.Aim;
 import sagwright.grade.Ask;
 import sagwright.grade.Order;
@@ -61,6 +62,7 @@ final class OrderForm extends JPanel {
   private final AskPicture line = new AskPicture();
   private transient OrdersView view;
   private transient Order known;
+  private transient List<Weight> weights = List.of();
 
   /**
    * @param listener hears what is typed, on the event thread, at each keystroke
@@ -108,6 +110,7 @@ final class OrderForm extends JPanel {
   void begin(OrdersView now) {
     view = now;
     known = null;
+    weights = List.of();
     number.setEnabled(true);
     fill(number, now.nextNumber());
     species.setModel(new DefaultComboBoxModel<>(now.species().toArray(String[]::new)));
@@ -137,6 +140,7 @@ final class OrderForm extends JPanel {
   void begin(OrdersView now, Order order) {
     begin(now);
     known = order;
+    weights = order.finish().weights();
     number.setEnabled(false);
     fill(number, order.number());
     FinishPlan plan = order.finish();
@@ -198,7 +202,8 @@ final class OrderForm extends JPanel {
 
   private FinishPlan plan() throws ComplaintException {
     Taper taper = taper();
-    FinishPlan plan = known == null ? FinishPlan.bare(taper) : with(taper, known.finish());
+    FinishPlan plan =
+        known == null ? FinishPlan.bare(taper).withWeights(weights) : with(taper, known.finish());
     complainOf(FinishCheck.problemsOf(plan));
     return plan;
   }
@@ -225,15 +230,21 @@ final class OrderForm extends JPanel {
     }
   }
 
-  private static FinishPlan with(Taper taper, FinishPlan plan) {
+  private FinishPlan with(Taper taper, FinishPlan plan) {
     return new FinishPlan(
         taper,
         plan.diameterUncertaintyMm(),
         plan.cutFromMm(),
         plan.ferrule(),
         plan.splice(),
-        plan.weights(),
+        weights,
         plan.extras());
+  }
+
+  /** Other weights than before; the rest stays as it is typed. */
+  void takeWeights(List<Weight> others) {
+    weights = others;
+    redraw();
   }
 
   private Taper taper() throws ComplaintException {

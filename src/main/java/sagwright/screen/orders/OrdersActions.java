@@ -1,6 +1,8 @@
 package sagwright.screen.orders;
 
+import java.util.function.Consumer;
 import sagwright.grade.Order;
+import sagwright.job.PlannedFinish;
 import sagwright.screen.Reply;
 
 /**
@@ -13,4 +15,14 @@ public interface OrdersActions {
 
   /** Keeps a newer version of an order; the older ones stay. */
   void change(Order order, Reply reply);
+
+  /**
+   * Lays an order that is being written down into the rack. Of several that come quickly only the
+   * newest is answered.
+   *
+   * @param order without problems (OrderCheck)
+   * @param pickedTag null for the blank promised to it, or else the best
+   * @param planned hears what comes of it, on the event thread
+   */
+  void plan(Order order, String pickedTag, Consumer<PlannedFinish> planned);
 }

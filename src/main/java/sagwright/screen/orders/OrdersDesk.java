@@ -3,11 +3,16 @@ package sagwright.screen.orders;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import javax.swing.SwingUtilities;
 import sagwright.grade.Order;
 import sagwright.grade.WordScale;
 import sagwright.job.KeepOrder;
+import sagwright.job.PlanFinish;
+import sagwright.job.PlannedFinish;
 import sagwright.screen.Desk;
 import sagwright.screen.Mailbox;
 import sagwright.screen.Reply;
@@ -24,12 +29,19 @@ public final class OrdersDesk extends Desk implements OrdersActions {
   private final KeepOrder keepOrder;
   private final SpeciesTable species;
   private final Mailbox<OrdersView> mailbox;
+  private final PlanFinish planFinish;
+  private final AtomicReference<Typed> newest = new AtomicReference<>();
+  private boolean rackIsStale = true; // of the work thread
+
+  /** An order as it was typed last. */
+  private record Typed(Order order, String pickedTag, Consumer<PlannedFinish> planned) {}
 
   public OrdersDesk(
       Workshop workshop, SpeciesTable species, Executor work, Mailbox<OrdersView> mailbox) {
     super(work);
     this.keepOrder = new KeepOrder(workshop);
     this.species = species;
+    this.planFinish = new PlanFinish(workshop, species);
     this.mailbox = mailbox;
   }
 
@@ -44,6 +56,7 @@ public final class OrdersDesk extends Desk implements OrdersActions {
   }
 
   private void show() throws WorkshopException {
+    rackIsStale = true;
     List<OrdersView.Row> rows =
         keepOrder.all().stream().map(k -> new OrdersView.Row(k.order(), k.blank())).toList();
     mailbox.put(
@@ -92,5 +105,24 @@ public final class OrdersDesk extends Desk implements OrdersActions {
           keepOrder.change(order);
           show();
         });
+  }
+
+  @Override
+  public void plan(Order order, String pickedTag, Consumer<PlannedFinish> planned) {
+    newest.set(new Typed(order, pickedTag, planned));
+    atWork(this::planNewest);
+  }
+
+  private void planNewest() throws WorkshopException {
+    Typed typed = newest.getAndSet(null);
+    if (typed == null) {
+      return; // planned with a keystroke before
+    }
+    if (rackIsStale) {
+      planFinish.readAgain();
+      rackIsStale = false;
+    }
+    PlannedFinish planned = planFinish.plan(typed.order(), typed.pickedTag());
+    SwingUtilities.invokeLater(() -> typed.planned().accept(planned));
   }
 }

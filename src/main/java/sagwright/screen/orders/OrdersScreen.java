@@ -35,6 +35,7 @@ public final class OrdersScreen extends Page {
   private final JLabel details = Text.second("");
   private final RowTable<OrdersView.Row> table;
   private final OrderForm form;
+  private final FinishPanel finish;
   private transient OrdersView view;
   private boolean inForm;
   private String complaint = "";
@@ -43,7 +44,7 @@ public final class OrdersScreen extends Page {
     super("Orders");
     this.actions = actions;
     this.view = mailbox.newest();
-    FinishPanel finish = new FinishPanel();
+    this.finish = new FinishPanel(actions, view.units(), weights -> form().takeWeights(weights));
     this.form = new OrderForm(view, this::keep, finish::show);
     this.table = new RowTable<>("orders.table", columns(view.units().length()));
     table.whenOpened(row -> change(row.order()));
@@ -61,17 +62,34 @@ public final class OrdersScreen extends Page {
     key(KeyStroke.getKeyStroke(KeyEvent.VK_N, InputEvent.CTRL_DOWN_MASK), this::takeNew);
     key(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, InputEvent.CTRL_DOWN_MASK), this::keep);
     key(KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), this::toList);
+    planKey(KeyEvent.VK_B, finish::nextBlank);
+    planKey(KeyEvent.VK_L, finish::takeLead);
+    planKey(KeyEvent.VK_Z, finish::takeBack);
     this.refresh = new Refresh<>(mailbox, this::show);
     refresh.now();
     words();
   }
 
+  private OrderForm form() {
+    return form;
+  }
+
+  private void planKey(int keyCode, Runnable run) {
+    key(
+        KeyStroke.getKeyStroke(keyCode, InputEvent.CTRL_DOWN_MASK),
+        () -> {
+          if (inForm) {
+            run.run();
+          }
+        });
+  }
+
   /** The form, and under it what comes of it. */
   private static JPanel withPlan(OrderForm form, FinishPanel finish) {
     JPanel both =
-        new JPanel(new MigLayout("insets 0, gap 0 4, wrap", "[grow,fill]", "[grow,fill][]"));
+        new JPanel(new MigLayout("insets 0, gap 0 4, wrap", "[grow,fill]", "[][grow,fill]"));
     both.add(form, "wmin 0, hmin 0");
-    both.add(finish, "hmin pref");
+    both.add(finish, "hmin pref, grow");
     return both;
   }
 
@@ -147,6 +165,7 @@ public final class OrdersScreen extends Page {
   private void takeNew() {
     if (!inForm) {
       toForm();
+      finish.begin(view.words());
       form.begin(view);
       words();
     }
@@ -154,6 +173,7 @@ public final class OrdersScreen extends Page {
 
   private void change(Order order) {
     toForm();
+    finish.begin(view.words());
     form.begin(view, order);
     words();
   }
