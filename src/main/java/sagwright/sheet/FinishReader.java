@@ -43,7 +43,7 @@ final class FinishReader {
         extras(json));
   }
 
-  private static Taper taper(JsonObject json) throws BadDocumentException {
+  static Taper taper(JsonObject json) throws BadDocumentException {
     double lengthMm = json.number("lengthMm", NumberRange.ABOVE_ZERO);
     List<Station> knots = new ArrayList<>();
     for (JsonObject knot : json.objects("taper", "xMm", "diameterMm")) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import sagwright.beam.SetUp;
 import sagwright.beam.Splice;
-import sagwright.beam.Station;
 import sagwright.finish.Extra;
 import sagwright.finish.Ferrule;
 import sagwright.finish.FinishPlan;
@@ -53,16 +52,8 @@ public final class OrderWriter {
   }
 
   private static JsonLine finish(FinishPlan plan, OrderRemarks remarks) {
-    List<Station> knots = plan.taper().stations();
     JsonLine json =
-        new JsonLine()
-            .put("lengthMm", plan.lengthMm())
-            .put("diameterUncertaintyMm", plan.diameterUncertaintyMm())
-            .putObjects(
-                "taper",
-                knots.stream()
-                    .map(k -> new JsonLine().put("xMm", k.xMm()).put("diameterMm", k.depthMm()))
-                    .toList());
+        TaperText.line(plan.taper()).put("diameterUncertaintyMm", plan.diameterUncertaintyMm());
     if (plan.cutFromMm() != null) {
       json.put("cutFromMm", plan.cutFromMm());
     }

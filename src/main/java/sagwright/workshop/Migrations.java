@@ -18,6 +18,10 @@ final class Migrations {
   /** "SAGW", which marks the file as ours. */
   private static final int APPLICATION_ID = 0x53414757;
 
+  /** This program's own, in the order in which they are applied. */
+  static final List<String> SCRIPTS =
+      List.of("001-records.sql", "002-choosing.sql", "003-templates.sql");
+
   private final List<String> scripts;
 
   /**
@@ -28,7 +32,7 @@ final class Migrations {
   }
 
   static Migrations ofThisProgram() {
-    return new Migrations(List.of("001-records.sql", "002-choosing.sql"));
+    return new Migrations(SCRIPTS);
   }
 
   void bringUpToDate(Database database) throws WorkshopException {

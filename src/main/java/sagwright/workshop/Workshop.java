@@ -100,6 +100,10 @@ public final class Workshop implements AutoCloseable {
     return new Promises(database, actions);
   }
 
+  public TaperTemplates taperTemplates() {
+    return new TaperTemplates(database, actions);
+  }
+
   public Notes notes() {
     return new Notes(database, actions);
   }

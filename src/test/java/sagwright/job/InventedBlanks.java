@@ -92,6 +92,11 @@ public final class InventedBlanks {
         1490);
   }
 
+  /** What the shaft of a blank shows at a set-up as it is. */
+  public static double stiffnessNPerMm(Spec spec, SetUp setUp) {
+    return spec.modulusMPa() / Flexibility.of(taper(spec), setUp).perMm(14);
+  }
+
   /** Of European ash. */
   public static String order(String number, double stiffnessNPerMm, double tolerancePercent) {
     return String.format(

@@ -1,0 +1,69 @@
+package sagwright.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import sagwright.beam.Taper;
+import sagwright.sheet.BadDocumentException;
+import sagwright.sheet.TaperText;
+import sagwright.workshop.TaperTemplate;
+import sagwright.workshop.Workshop;
+import sagwright.workshop.WorkshopException;
+
+/** Keeps tapers to be used again. */
+public final class KeepTapers {
+  private final Workshop workshop;
+
+  public KeepTapers(Workshop workshop) {
+    this.workshop = workshop;
+  }
+
+  /** A taper by its name. */
+  public record KeptTaper(long id, String name, Taper taper) {}
+
+  /** All, by name. */
+  public List<KeptTaper> all() throws WorkshopException {
+    List<KeptTaper> kept = new ArrayList<>();
+    for (TaperTemplate template : workshop.taperTemplates().all()) {
+      try {
+        Taper taper = TaperText.read(template.document());
+        kept.add(new KeptTaper(template.id(), template.name(), taper));
+      } catch (BadDocumentException e) {
+        throw new WorkshopException("the taper " + template.name() + ": " + e.getMessage());
+      }
+    }
+    return kept;
+  }
+
+  /**
+   * @param taper round, its first knot at 0 and its last at its length
+   */
+  public void keep(String name, Taper taper) throws WorkshopException {
+    workshop.taperTemplates().keep(named(name), TaperText.write(taper));
+  }
+
+  public void rename(long id, String name) throws WorkshopException {
+    workshop.taperTemplates().rename(template(id), named(name));
+  }
+
+  public void delete(long id) throws WorkshopException {
+    workshop.taperTemplates().delete(template(id));
+  }
+
+  private TaperTemplate template(long id) throws WorkshopException {
+    for (TaperTemplate template : workshop.taperTemplates().all()) {
+      if (template.id() == id) {
+        return template;
+      }
+    }
+    throw new WorkshopException("that taper is no longer kept");
+  }
+
+  /** It begins with a letter, so that it can be typed where a length is asked for. */
+  private static String named(String name) throws WorkshopException {
+    String plain = name.strip();
+    if (plain.isEmpty() || !Character.isLetter(plain.codePointAt(0))) {
+      throw new WorkshopException("a taper's name begins with a letter");
+    }
+    return plain;
+  }
+}
