@@ -1,7 +1,10 @@
 package sagwright;
 
 import java.time.Instant;
-import sagwright.beam.Flexibility;
+import java.util.function.Supplier;
+import java.util.function.ToDoubleFunction;
+import sagwright.beam.SplicedFlexibility;
+import sagwright.beam.SplicedTaper;
 import sagwright.bench.BenchSnapshot;
 import sagwright.bench.Calibration;
 import sagwright.bench.GaugeCalibration;
@@ -27,18 +30,30 @@ final class PracticePlace implements BenchPlace {
           0);
 
   private final PracticeHead head;
-  private final TrueModulus trueModulus;
+  private final Calibration truly;
+  private final Supplier<Calibration> believed;
+  private final ToDoubleFunction<LaidBlank> trueModulusMPa;
 
-  /** What the wood of a blank really is, which the program must find. */
-  interface TrueModulus {
-    double ofMPa(LaidBlank blank);
+  /** A bench whose calibration is the truth. */
+  PracticePlace(long seed, ToDoubleFunction<LaidBlank> trueModulusMPa) {
+    this(seed, trueModulusMPa, CALIBRATION, () -> CALIBRATION);
   }
 
-  PracticePlace(long seed, TrueModulus trueModulus) {
+  /**
+   * @param trueModulusMPa what the wood of a blank really is, which the program must find
+   * @param truly what load cell, gauge and frame really are
+   * @param believed what the workshop takes them for, null where they were never calibrated
+   */
+  PracticePlace(
+      long seed,
+      ToDoubleFunction<LaidBlank> trueModulusMPa,
+      Calibration truly,
+      Supplier<Calibration> believed) {
     this.head =
-        new PracticeHead(
-            CALIBRATION, PracticeOptions.BELIEVABLE.withSeed(seed), PracticeClock.real());
-    this.trueModulus = trueModulus;
+        new PracticeHead(truly, PracticeOptions.BELIEVABLE.withSeed(seed), PracticeClock.real());
+    this.trueModulusMPa = trueModulusMPa;
+    this.truly = truly;
+    this.believed = believed;
   }
 
   @Override
@@ -48,15 +63,16 @@ final class PracticePlace implements BenchPlace {
 
   @Override
   public Calibration calibration() {
-    return CALIBRATION;
+    return believed.get();
   }
 
   @Override
   public void laid(LaidBlank blank) {
-    double perMm =
-        Flexibility.of(blank.shaft().taper(), blank.setUp().positions())
-            .perMm(blank.modulusToShearRatio());
-    head.lay(perMm / trueModulus.ofMPa(blank) + CALIBRATION.frameComplianceMmPerN());
+    SplicedTaper shaft = new SplicedTaper(blank.shaft().taper(), blank.shaft().splice());
+    double mmPerN =
+        SplicedFlexibility.of(shaft, blank.setUp().positions())
+            .mmPerN(trueModulusMPa.applyAsDouble(blank), blank.modulusToShearRatio());
+    head.lay(mmPerN + truly.frameComplianceMmPerN());
   }
 
   @Override

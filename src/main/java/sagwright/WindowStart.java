@@ -14,13 +14,14 @@ import sagwright.bench.Calibration;
 import sagwright.command.CommandFailure;
 import sagwright.command.ProgramVersion;
 import sagwright.command.Windows;
+import sagwright.example.ExampleRack;
+import sagwright.example.ExampleWorkshop;
 import sagwright.job.BenchPlace;
 import sagwright.job.BenchShop;
 import sagwright.job.CalibrationInForce;
 import sagwright.job.CheckRodState;
 import sagwright.job.ChecksShop;
 import sagwright.job.ChoosingShop;
-import sagwright.job.LaidBlank;
 import sagwright.job.PracticeRack;
 import sagwright.screen.Mailbox;
 import sagwright.screen.MainWindow;
@@ -47,7 +48,6 @@ import sagwright.screen.settings.SettingsScreen;
 import sagwright.screen.settings.SettingsView;
 import sagwright.screen.settings.ShopLook;
 import sagwright.screen.theme.Theme;
-import sagwright.wood.Species;
 import sagwright.wood.SpeciesTable;
 import sagwright.workshop.Keeper;
 import sagwright.workshop.Workshop;
@@ -67,18 +67,7 @@ final class WindowStart implements Windows {
 
   @Override
   public BenchPlace practiceBench(long seed) {
-    return new PracticePlace(seed, this::trueModulusMPa);
-  }
-
-  /**
-   * Around the published modulus of the species, a tenth up or down by the blank's tag; shear taken
-   * out, which tabled moduli still hold (Wood Handbook, Table 5-3, notes: about 1.1).
-   */
-  private double trueModulusMPa(LaidBlank blank) {
-    double published =
-        species.find(blank.shaft().species()).map(Species::modulus12MPa).orElse(12_000.0);
-    double share = Math.floorMod(blank.blank().tag().hashCode() * 31, 1000) / 999.0;
-    return 1.1 * published * (0.82 + 0.2 * share);
+    return new PracticePlace(seed, new PracticeTruth(species, null));
   }
 
   @Override
@@ -89,7 +78,8 @@ final class WindowStart implements Windows {
     try {
       StartWindow.Chosen chosen =
           request.port() == null && request.workshop() == null
-              ? new StartWindow(keeper, work).ask(request.isDark() ? Theme.DARK : Theme.LIGHT)
+              ? new StartWindow(keeper, work, species)
+                  .ask(request.isDark() ? Theme.DARK : Theme.LIGHT)
               : named(request, keeper);
       if (chosen != null) {
         open(request, chosen, work);
@@ -109,22 +99,39 @@ final class WindowStart implements Windows {
   }
 
   private void open(WindowRequest request, StartWindow.Chosen chosen, Executor work)
-      throws WorkshopException {
+      throws WorkshopException, CommandFailure {
     try (Workshop workshop = chosen.workshop()) {
+      boolean isExample = ExampleWorkshop.isExample(workshop);
+      if (isExample && request.port() != null) {
+        throw CommandFailure.badInput(
+            workshop.file() + " is the example workshop: no real wood belongs in it");
+      }
       if (chosen.isPractice() && request.workshop() == null) {
         new PracticeRack(workshop, species).fillWhereEmpty();
       }
       CalibrationInForce inForce = new CalibrationInForce(workshop, InstantSource.system());
       CheckRodState rod = new CheckRodState(workshop, species, inForce, InstantSource.system());
-      BenchPlace place =
-          chosen.isPractice()
-              ? practiceBench(request.seed())
-              : new SerialPlace(line(request, workshop), calibration(request, inForce), rod);
+      BenchPlace place;
+      if (isExample) {
+        place = exampleBench(request.seed(), inForce);
+      } else if (chosen.isPractice()) {
+        place = practiceBench(request.seed());
+      } else {
+        place = new SerialPlace(line(request, workshop), calibration(request, inForce), rod);
+      }
       BenchShop shop = new BenchShop(workshop, species, place, InstantSource.system(), work);
       ShopLook kept = ShopLook.of(workshop.settings());
       ShopLook look = request.isDark() ? new ShopLook(Theme.DARK, kept.units()) : kept;
-      showUntilClosed(shop, new Proofs(inForce, rod), workshop, look, work);
+      showUntilClosed(shop, new Proofs(inForce, rod), new Opened(workshop, isExample), look, work);
     }
+  }
+
+  private BenchPlace exampleBench(long seed, CalibrationInForce inForce) {
+    return new PracticePlace(
+        seed,
+        new PracticeTruth(species, new ExampleRack(species)),
+        ExampleWorkshop.TRUE_INSTRUMENTS,
+        inForce::complete);
   }
 
   /** The one that was named, else what the workshop keeps. */
@@ -144,8 +151,16 @@ final class WindowStart implements Windows {
   /** What proves the bench. */
   private record Proofs(CalibrationInForce inForce, CheckRodState rod) {}
 
+  /** The workshop that is open, and whether it is the example. */
+  private record Opened(Workshop workshop, boolean isExample) {
+    String inWords() {
+      return isExample ? "the example workshop" : workshop.file().getFileName().toString();
+    }
+  }
+
   private void showUntilClosed(
-      BenchShop shop, Proofs proofs, Workshop workshop, ShopLook look, Executor work) {
+      BenchShop shop, Proofs proofs, Opened opened, ShopLook look, Executor work) {
+    Workshop workshop = opened.workshop();
     Mailbox<BenchView> benchMail = new Mailbox<>(BenchDesk.atFirst());
     Mailbox<RackView> rackMail = new Mailbox<>(RackDesk.atFirst(look.units()));
     Mailbox<OrdersView> ordersMail = new Mailbox<>(OrdersDesk.atFirst(look.units()));
@@ -158,6 +173,9 @@ final class WindowStart implements Windows {
           () -> {
             look.theme().install();
             Shell shell = new Shell();
+            if (opened.isExample()) {
+              shell.mark("example");
+            }
             RackDesk rackDesk =
                 new RackDesk(
                     workshop,
@@ -184,7 +202,7 @@ final class WindowStart implements Windows {
             StallWatch watch = shop.place().isPractice() ? StallWatch.begin(LONGEST_STALL) : null;
             MainWindow window =
                 new MainWindow(
-                    "Sagwright: " + workshop.file().getFileName(),
+                    "Sagwright: " + opened.inWords(),
                     shell,
                     () -> {
                       bench.close();

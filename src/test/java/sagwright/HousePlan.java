@@ -31,6 +31,7 @@ final class HousePlan {
     put(rooms, "workshop", PHYSICS + " grade choose bench check sheet");
     put(rooms, "drawing", PHYSICS + " grade check quantity");
     put(rooms, "job", PHYSICS + " grade choose bench check sheet workshop");
+    put(rooms, "example", PHYSICS + " grade bench bench.practice check sheet workshop job");
     put(rooms, "command", PHYSICS + " grade choose bench check sheet workshop job quantity");
     put(rooms, "screen", PHYSICS + " grade choose bench check workshop job drawing quantity");
     return rooms;

@@ -33,6 +33,7 @@ final class Rail extends JPanel implements Zoom.Zoomed {
   private final List<RailEntry> entries = new ArrayList<>();
   private double zoom = 1;
   private RailEntry open;
+  private String mark = "";
 
   Rail() {
     setName("rail");
@@ -43,6 +44,12 @@ final class Rail extends JPanel implements Zoom.Zoomed {
   void add(RailEntry entry) {
     entries.add(entry);
     super.add(entry);
+  }
+
+  void mark(String word) {
+    mark = word;
+    getAccessibleContext().setAccessibleDescription(word);
+    repaint();
   }
 
   void open(RailEntry entry) {
@@ -88,6 +95,9 @@ final class Rail extends JPanel implements Zoom.Zoomed {
       Style style = Theme.style();
       TextLine.of("Sagwright", style.lettering().semiBold(16), style.palette().secondInk())
           .fromLeft(g, 20, 38);
+      if (!mark.isEmpty()) {
+        plate(g, style);
+      }
       edge(g, style.palette(), getHeight() / zoom);
       if (open != null) {
         ring(g, style.palette(), (open.getY() + open.getHeight() / 2.0) / zoom);
@@ -95,6 +105,14 @@ final class Rail extends JPanel implements Zoom.Zoomed {
     } finally {
       g.dispose();
     }
+  }
+
+  /** A brass plate under the program's name. */
+  private void plate(Graphics2D g, Style style) {
+    TextLine line = TextLine.of(mark, style.lettering().semiBold(16), style.palette().ebony());
+    g.setColor(style.palette().brass());
+    g.fill(new RoundRectangle2D.Double(12, 46, line.width(g) + 16, 24, 4, 4));
+    line.fromLeft(g, 20, 63);
   }
 
   private static double half(double y, double height) {

@@ -94,6 +94,11 @@ public final class Shell extends JPanel {
     page.opened();
   }
 
+  /** A word that stands on the rail beside every page, as that nothing here is real. */
+  public void mark(String word) {
+    rail.mark(word);
+  }
+
   /** What is to be done each time that a page comes into view: its records are read anew. */
   public void whenOpened(String word, Runnable run) {
     whenOpened.put(word, run);

@@ -21,6 +21,8 @@ public final class RunJournal implements LineJournal, AutoCloseable {
   /** A disk that takes longer than this over a few bytes does not work. */
   private static final Duration STOP_WITHIN = Duration.ofSeconds(20);
 
+  private static final byte[] NOTHING = {};
+
   private final long runId;
   private final FileChannel file;
   private final JournalLocks.Lock lock;
@@ -96,6 +98,7 @@ public final class RunJournal implements LineJournal, AutoCloseable {
   /** Takes no more; what was given is on disk when this returns, or it could not be kept. */
   void stopWriting() throws WorkshopException {
     stopping = true;
+    waiting.add(NOTHING); // it need not wait for more
     try {
       writer.join(STOP_WITHIN.toMillis());
     } catch (InterruptedException e) {

@@ -32,6 +32,11 @@ public final class Workshop implements AutoCloseable {
     return home().resolve("practice.db");
   }
 
+  /** Where the example workshop lies, apart from all others. */
+  public static Path exampleFile() {
+    return home().resolve("example.db");
+  }
+
   private static Path home() {
     return Path.of(System.getProperty("user.home"), "Sagwright");
   }
@@ -147,6 +152,20 @@ public final class Workshop implements AutoCloseable {
 
   public Actions actions() {
     return actions;
+  }
+
+  /** Something done to the records. */
+  public interface Step {
+    void take() throws WorkshopException;
+  }
+
+  /** Takes a step of many writes as one: all of it or nothing, and the disk is waited for once. */
+  public void asOne(Step step) throws WorkshopException {
+    database.write(
+        handle -> {
+          step.take();
+          return null;
+        });
   }
 
   /** Writes a whole copy and looks it through; a file that is there already is not touched. */

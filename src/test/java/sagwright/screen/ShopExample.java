@@ -327,6 +327,9 @@ final class ShopExample {
 
     @Override
     public void practise(Reply reply) {}
+
+    @Override
+    public void openExample(Consumer<String> progress, Reply reply) {}
   }
 
   /** Does nothing. */

@@ -8,18 +8,23 @@ import javax.swing.JButton;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import sagwright.screen.Page;
 import sagwright.screen.Reply;
 import sagwright.screen.theme.Text;
 
-/** The first page: a workshop's file, or practice. Enter opens the file, F5 practises. */
+/**
+ * The first page: a workshop's file, or practice. Enter opens the file, F5 practises, F6 opens the
+ * example.
+ */
 public final class StartScreen extends Page {
   private static final long serialVersionUID = 1L;
 
   private final transient StartActions actions;
   private final JTextField file = new JTextField(40);
   private final JButton practise = new JButton("Practise, F5");
+  private final JButton example = new JButton("Look around, F6");
 
   /**
    * @param usual the workshop that is offered
@@ -45,13 +50,27 @@ public final class StartScreen extends Page {
             "No hardware: a bench inside the program, with blanks of its own, apart from yours."),
         "wrap 4");
     practise.setName("start.practise");
-    body.add(practise, "growx 0, hmin 52");
+    body.add(practise, "growx 0, hmin 52, wrap 44");
+    body.add(Text.heading("An example"), "wrap 4");
+    body.add(
+        Text.second(
+            "An invented workshop in full swing, to look around in and try everything. Nothing in"
+                + " it is real;"),
+        "wrap 0");
+    body.add(
+        Text.second(
+            "it lies in a file of its own, with the practice bench. It is made in some seconds."),
+        "wrap 4");
+    example.setName("start.example");
+    body.add(example, "growx 0, hmin 52");
     file.setName("start.file");
     file.setText(usual.toString());
     file.putClientProperty(AccessibleContext.ACCESSIBLE_NAME_PROPERTY, "workshop file");
     file.addActionListener(e -> openWorkshop());
     practise.addActionListener(e -> practise());
+    example.addActionListener(e -> openExample());
     key(KeyStroke.getKeyStroke(KeyEvent.VK_F5, 0), this::practise);
+    key(KeyStroke.getKeyStroke(KeyEvent.VK_F6, 0), this::openExample);
     control().say("Open", "Enter");
     control().addActionListener(e -> openWorkshop());
     say("");
@@ -70,6 +89,10 @@ public final class StartScreen extends Page {
     actions.practise(reply());
   }
 
+  private void openExample() {
+    actions.openExample(words -> SwingUtilities.invokeLater(() -> say(words)), reply());
+  }
+
   private Reply reply() {
     return Reply.onEventThread(() -> say(""), this::say);
   }
@@ -77,7 +100,9 @@ public final class StartScreen extends Page {
   private void say(String complaint) {
     foot()
         .say(
-            complaint.isEmpty() ? "Enter opens the workshop.  F5 practises." : complaint,
+            complaint.isEmpty()
+                ? "Enter opens the workshop.  F5 practises.  F6 opens the example."
+                : complaint,
             "Keep the file on a disk of this machine: on a network drive it may be lost.");
   }
 
