@@ -134,8 +134,11 @@ public final class ModulusDrawing {
           label.append(", ").append(runs.get(j).number());
         }
       }
-      TextLine.of(label.toString(), style.lettering().semiBold(14), style.palette().ink())
-          .fromLeft(g, x, y + 5);
+      TextLine line =
+          TextLine.of(label.toString(), style.lettering().semiBold(14), style.palette().ink());
+      g.setColor(style.palette().paper()); // the modulus may run through where it stands
+      g.fill(new Rectangle2D.Double(x - 2, y - 20, line.width(g) + 4, 16));
+      line.fromLeft(g, x, y - 7);
     }
   }
 

@@ -11,7 +11,7 @@ import sagwright.quantity.Figures;
  * The bench bed as a ruler: a line, ticks each 50 mm, figures each 100 mm, named places in bold.
  */
 final class Ruler {
-  private static final double CLEAR_PX = 34;
+  private static final double CLEAR_PX = 38;
 
   private final Style style;
   private final LongScale scale;
@@ -45,13 +45,15 @@ final class Ruler {
     unit.toRight(g, right, baseline);
     double free = right - unit.width(g) - 8;
     for (double mm : Arrays.stream(namedMm).distinct().toArray()) {
-      figure(mm, bold, palette.ink()).centred(g, Math.min(scale.px(mm), free - 14), baseline);
+      double x = Math.max(scale.px(0) + 14, Math.min(scale.px(mm), free - 14));
+      figure(mm, bold, palette.ink()).centred(g, x, baseline);
     }
     double step = scale.pxPerMm() * 100 < 44 ? 200 : 100;
     for (double mm = 0; mm <= endMm; mm += step) {
       double x = scale.px(mm);
       boolean clear =
-          Arrays.stream(namedMm).allMatch(n -> Math.abs(scale.px(n) - x) >= CLEAR_PX)
+          Arrays.stream(namedMm)
+                  .allMatch(n -> Math.abs(Math.min(scale.px(n), free - 14) - x) >= CLEAR_PX)
               && x + 16 < free;
       if (clear && mm == 0) {
         figure(mm, plain, palette.secondInk()).fromLeft(g, x, baseline);

@@ -107,11 +107,14 @@ public final class BenchShop {
     }
   }
 
-  /** What the runs of a blank that count show together; empty for none. */
+  /**
+   * What the runs of a blank that count show together, first of all those at the set-up that it
+   * lies on; empty for none.
+   */
   public Optional<RunsTogether> together(LaidBlank laid) {
     return laid.runs().isEmpty()
         ? Optional.empty()
-        : Optional.of(RunsTogether.of(survey, laid.runs()));
+        : Optional.of(RunsTogether.of(survey, laid.runs(), laid.setUp().positions()));
   }
 
   /** What the runs make of the finished shaft; nothing is stored. */
@@ -206,8 +209,12 @@ public final class BenchShop {
     return new SalvageRuns(workshop, species).all();
   }
 
-  /** All tags, for a field that completes as one types. */
-  public List<String> tags() throws WorkshopException {
-    return workshop.blanks().all().stream().map(Blank::tag).toList();
+  /** Whether any blank was written down yet. */
+  public boolean hasBlanks() throws WorkshopException {
+    return !workshop.blanks().all().isEmpty();
+  }
+
+  public boolean hasBlank(String tag) throws WorkshopException {
+    return workshop.blanks().find(tag).isPresent();
   }
 }

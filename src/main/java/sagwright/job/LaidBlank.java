@@ -2,6 +2,7 @@ package sagwright.job;
 
 import java.util.List;
 import java.util.Optional;
+import sagwright.beam.SetUp;
 import sagwright.bench.Calibration;
 import sagwright.bench.LoadLimits;
 import sagwright.modulus.BenchSetUp;
@@ -28,8 +29,15 @@ public record LaidBlank(
     runs = List.copyOf(runs);
   }
 
-  public Optional<TestedRun> latest() {
-    return runs.isEmpty() ? Optional.empty() : Optional.of(runs.get(runs.size() - 1));
+  /** Its runs on the set-up that it lies on, turned or not. */
+  public List<TestedRun> runsHere() {
+    SetUp here = setUp().positions().turnedBy(0);
+    return runs.stream().filter(run -> run.setUp().turnedBy(0).equals(here)).toList();
+  }
+
+  public Optional<TestedRun> latestHere() {
+    List<TestedRun> here = runsHere();
+    return here.isEmpty() ? Optional.empty() : Optional.of(here.get(here.size() - 1));
   }
 
   /**

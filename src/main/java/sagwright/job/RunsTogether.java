@@ -25,7 +25,8 @@ import sagwright.uncertainty.Warning;
  *
  * @param runs of that shaft, oldest first; one or more
  * @param survey null for a single run
- * @param repeats those at the newest run's set-up, turned or not, oldest first; one or more
+ * @param repeats those at one set-up, the newest run's unless another was asked for, turned or not,
+ *     oldest first; one or more
  * @param series what the repeats show; null for a single one, and for a shaft that is spliced
  * @param next what to measure next to learn most of the modulus along the shaft
  */
@@ -47,15 +48,22 @@ public record RunsTogether(
    * @param counting one or more, oldest first
    */
   static RunsTogether of(SurveyShaft surveyor, List<TestedRun> counting) {
+    return of(surveyor, counting, counting.get(counting.size() - 1).setUp());
+  }
+
+  /**
+   * @param counting one or more, oldest first
+   * @param here whose repeats are asked for; where there are none, the newest run's
+   */
+  static RunsTogether of(SurveyShaft surveyor, List<TestedRun> counting, SetUp here) {
     TestedRun newest = counting.get(counting.size() - 1);
     Shaft shaft = newest.sheet().shaft();
     List<TestedRun> runs =
         counting.stream()
             .filter(run -> SurveyProblem.isSameShaft(run.sheet().shaft(), shaft))
             .toList();
-    SetUp setUp = newest.setUp().turnedBy(0);
-    List<TestedRun> repeats =
-        runs.stream().filter(run -> run.setUp().turnedBy(0).equals(setUp)).toList();
+    List<TestedRun> atHere = at(here, runs);
+    List<TestedRun> repeats = atHere.isEmpty() ? at(newest.setUp(), runs) : atHere;
     boolean isSeries = repeats.size() > 1 && shaft.splice() == null;
     try {
       return new RunsTogether(
@@ -69,6 +77,10 @@ public record RunsTogether(
     }
   }
 
+  private static List<TestedRun> at(SetUp setUp, List<TestedRun> runs) {
+    return runs.stream().filter(run -> run.setUp().turnedBy(0).equals(setUp.turnedBy(0))).toList();
+  }
+
   private static TestedSheet sheet(TestedRun run) {
     return new TestedSheet(run.sheet(), run.evaluation());
   }
@@ -77,8 +89,9 @@ public record RunsTogether(
     return runs.stream().map(run -> sheet(run).surveyRun()).toList();
   }
 
+  /** The newest of the repeats. */
   public TestedRun newest() {
-    return runs.get(runs.size() - 1);
+    return repeats.get(repeats.size() - 1);
   }
 
   /** Runs of the repeats that their series does not count. */
@@ -102,7 +115,7 @@ public record RunsTogether(
     return repeats.stream().filter(run -> !out.contains(run)).toList();
   }
 
-  /** The modulus at the newest run's set-up, by all repeats that count. */
+  /** The modulus at the repeats' set-up, by all repeats that count. */
   public Estimate modulusMPa() {
     return series != null
         ? series.modulusMPa()
@@ -111,9 +124,9 @@ public record RunsTogether(
   }
 
   /**
-   * The shaft's stiffness at the newest run's set-up, mean over the repeats that count: what is
-   * each run's own goes with the number of runs, the scales are common to all. A run's own is what
-   * its line states, or the repeats' scatter where that is more.
+   * The shaft's stiffness at the repeats' set-up, mean over the repeats that count: what is each
+   * run's own goes with the number of runs, the scales are common to all. A run's own is what its
+   * line states, or the repeats' scatter where that is more.
    */
   public Estimate stiffnessNPerMm() {
     List<TestedRun> counted = counted();

@@ -7,4 +7,10 @@ public final class ComplaintException extends Exception {
   public ComplaintException(String line) {
     super(line);
   }
+
+  /** The field that it is about: what the line has before its first colon; empty for none. */
+  public String field() {
+    int colon = getMessage().indexOf(": ");
+    return colon < 0 ? "" : getMessage().substring(0, colon);
+  }
 }

@@ -4,6 +4,7 @@ import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
+import java.util.List;
 import sagwright.drawing.Lettering;
 import sagwright.drawing.Palette;
 import sagwright.drawing.Style;
@@ -13,7 +14,8 @@ import sagwright.screen.theme.Theme;
 
 /**
  * The two lines at the foot of a page, left of its one control: what keeps people safe or what
- * comes next, large; what is less urgent under it. What is too long for one line takes both.
+ * comes next, large; what is less urgent under it, in one line or two. Where the large words are
+ * too long for one line they take all the room.
  */
 public final class Foot extends Picture {
   private static final long serialVersionUID = 1L;
@@ -44,6 +46,10 @@ public final class Foot extends Picture {
     return first + " " + second;
   }
 
+  private static String rest(List<String> lines) {
+    return String.join(" ", lines.subList(1, lines.size()));
+  }
+
   @Override
   protected void paint(Graphics2D g, Rectangle2D area) {
     Style.smooth(g);
@@ -56,9 +62,16 @@ public final class Foot extends Picture {
       line = TextLine.of(first, lettering.semiBold(size), p.ink());
     }
     if (line.width(g) <= area.getWidth()) {
-      line.fromLeft(g, 0, 33);
-      String small = TextLine.shortened(g, second, lettering.regular(SMALL), area.getWidth());
-      TextLine.of(small, lettering.regular(SMALL), p.secondInk()).fromLeft(g, 0, 60);
+      Font least = lettering.regular(SMALL);
+      List<String> lines = TextLine.wrapped(g, second, least, area.getWidth());
+      boolean isOne = lines.size() == 1;
+      line.fromLeft(g, 0, isOne ? 33 : 27);
+      double below = isOne ? 60 : 50;
+      for (String part : isOne ? lines : List.of(lines.get(0), rest(lines))) {
+        String shown = TextLine.shortened(g, part, least, area.getWidth());
+        TextLine.of(shown, least, p.secondInk()).fromLeft(g, 0, below);
+        below += 19;
+      }
       return;
     }
     double baseline = 28;

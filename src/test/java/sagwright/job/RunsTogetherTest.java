@@ -17,6 +17,7 @@ import sagwright.beam.SetUp;
 import sagwright.bench.Calibration;
 import sagwright.grade.Order;
 import sagwright.grade.Sureness;
+import sagwright.modulus.Shaft;
 import sagwright.run.HandReadings;
 import sagwright.sheet.CalibrationReader;
 import sagwright.sheet.OrderReader;
@@ -101,6 +102,37 @@ class RunsTogetherTest {
 
   private RunsTogether together() throws WorkshopException {
     return RunsTogether.of(new SurveyShaft(SPECIES), lay.runs(blank));
+  }
+
+  @Test
+  void theRepeatsAreThoseOfTheSetUpThatIsAskedFor() throws Exception {
+    SetUp elsewhere = new SetUp(200, 1300, 750, 750, 0);
+    run(USUAL, 12_000);
+    run(USUAL.turnedBy(90), 12_030);
+    Run newest = run(elsewhere, 11_900);
+    assertThat(together().newest().run().id()).isEqualTo(newest.id());
+    RunsTogether asUsual =
+        RunsTogether.of(new SurveyShaft(SPECIES), lay.runs(blank), USUAL.turnedBy(60));
+    assertThat(asUsual.runs()).hasSize(3);
+    assertThat(asUsual.repeats()).hasSize(2);
+    assertThat(asUsual.newest().setUp()).isEqualTo(USUAL.turnedBy(90));
+    LaidBlank laid = laid(USUAL.turnedBy(60));
+    assertThat(laid.runsHere()).hasSize(2);
+    assertThat(laid.latestHere().orElseThrow().setUp()).isEqualTo(USUAL.turnedBy(90));
+  }
+
+  @Test
+  void aSlipOfThePenIsQuestionedByTheWoodsDensity() throws Exception {
+    assertThat(LikelyShaft.doubt(laid(USUAL).shaft())).isEmpty();
+    Blank slipped =
+        workshop
+            .blanks()
+            .enter(
+                new SheetReader(SPECIES)
+                    .read(SHAFT.replace("25-014", "25-015").replace("31", "3")));
+    Shaft shaft = lay.lay(slipped.tag(), USUAL, calibration).shaft();
+    assertThat(LikelyShaft.doubt(shaft).orElseThrow())
+        .matches("mass and diameters make this wood \\d{4} kg/m³, which is too dense: .*");
   }
 
   @Test

@@ -259,6 +259,7 @@ class BenchWindowTest {
     window.press(KeyEvent.VK_ENTER);
     window.waitUntil(
         "the foot names the pair", () -> window.saidBy("foot").startsWith("pair 1, hung: heavy"));
+    window.waitForFocusOn("handRead.pairs.1.1");
     assertThat(asked).containsExactly("lay 25-014");
   }
 }

@@ -4,6 +4,7 @@ import java.awt.Dimension;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
 import java.util.List;
 import sagwright.drawing.Lettering;
 import sagwright.drawing.Palette;
@@ -20,6 +21,7 @@ import sagwright.uncertainty.Estimate;
 final class AnswerPicture extends Picture {
   private static final long serialVersionUID = 1L;
   private static final double VALUE_ENDS = 0.63;
+  private static final double LAST_ROW = 122;
 
   private transient BenchView view;
 
@@ -44,21 +46,18 @@ final class AnswerPicture extends Picture {
     String heading = answer == null ? "No run yet" : answer.from();
     TextLine.of(heading, l.regular(16), p.secondInk()).fromLeft(g, 0, 20);
     BenchView.Forecast forecast = view.forecast();
-    rows(
-        g,
-        area,
-        List.of(
-            new Row("stiffness now", answer == null ? null : answer.stiffnessNPerMm(), "N/mm"),
-            new Row("modulus", answer == null ? null : inGPa(answer.modulusMPa()), "GPa"),
-            new Row("finished cue", forecast == null ? null : forecast.stiffnessNPerMm(), "N/mm")));
+    rows(g, area, rows(answer, forecast));
     g.setColor(p.hairline());
     g.setStroke(Style.OUTLINE);
     g.draw(new Line2D.Double(0, 136, area.getMaxX(), 136));
     if (forecast != null) {
       verdict(g, area, forecast);
     } else {
-      String next = nextStep();
-      TextLine.of(next, l.regular(16), p.ink()).fromLeft(g, 0, 168);
+      double y = 168;
+      for (String line : TextLine.wrapped(g, nextStep(), l.regular(16), area.getWidth())) {
+        TextLine.of(line, l.regular(16), p.ink()).fromLeft(g, 0, y);
+        y += 24;
+      }
     }
     StiffnessMark mark =
         forecast == null
@@ -78,6 +77,18 @@ final class AnswerPicture extends Picture {
     }
   }
 
+  /** Both moduli stand side by side where the moisture is known. */
+  private static List<Row> rows(BenchView.Answer answer, BenchView.Forecast forecast) {
+    List<Row> rows = new ArrayList<>();
+    rows.add(new Row("stiffness now", answer == null ? null : answer.stiffnessNPerMm(), "N/mm"));
+    rows.add(new Row("modulus", answer == null ? null : inGPa(answer.modulusMPa()), "GPa"));
+    if (answer != null && answer.modulusAt12MPa() != null) {
+      rows.add(new Row("   at 12 % moisture", inGPa(answer.modulusAt12MPa()), "GPa"));
+    }
+    rows.add(new Row("finished cue", forecast == null ? null : forecast.stiffnessNPerMm(), "N/mm"));
+    return rows;
+  }
+
   private String nextStep() {
     if (view.shaft() == null) {
       return "Lay a blank down to begin.";
@@ -86,7 +97,7 @@ final class AnswerPicture extends Picture {
       return "The first run gives stiffness and modulus.";
     }
     if (view.order() == null) {
-      return "Name an order, and see what this blank would be for it.";
+      return "Press O and name an order: then it says what this blank would be for it.";
     }
     return "";
   }
@@ -128,7 +139,8 @@ final class AnswerPicture extends Picture {
     Palette p = Theme.style().palette();
     List<String> values = Figures.alignedOnThePoint(rows.stream().map(Row::value).toList());
     double valueEnds = area.getWidth() * VALUE_ENDS;
-    double y = 56;
+    double pitch = rows.size() > 3 ? 25 : 32;
+    double y = LAST_ROW - pitch * (rows.size() - 1);
     for (int i = 0; i < rows.size(); i++) {
       Row row = rows.get(i);
       TextLine.of(row.name(), l.regular(16), p.ink()).fromLeft(g, 0, y);
@@ -136,7 +148,7 @@ final class AnswerPicture extends Picture {
           .toRight(g, valueEnds, y);
       TextLine.of(row.plusMinus(), l.regular(16), p.secondInk()).fromLeft(g, valueEnds + 10, y);
       TextLine.of(row.unit(), l.regular(16), p.secondInk()).toRight(g, area.getMaxX(), y);
-      y += 32;
+      y += pitch;
     }
   }
 

@@ -12,6 +12,7 @@ import sagwright.drawing.Palette;
 import sagwright.drawing.SeriesBars;
 import sagwright.drawing.Style;
 import sagwright.drawing.TextLine;
+import sagwright.screen.Sentence;
 import sagwright.screen.theme.Picture;
 import sagwright.screen.theme.QuietButton;
 import sagwright.screen.theme.Theme;
@@ -44,6 +45,9 @@ final class BehindPanel extends JPanel {
   private static final class Sheet extends Picture {
     private static final long serialVersionUID = 1L;
 
+    /** Of two sentences, that they are told apart where the first runs over. */
+    private static final double BETWEEN = 4;
+
     private transient BenchView view;
 
     Sheet() {
@@ -70,13 +74,8 @@ final class BehindPanel extends JPanel {
       y = heading(g, middle, y + 24, "To be warned of");
       List<String> warned = view.warnings().isEmpty() ? List.of("nothing") : view.warnings();
       y = sentences(g, place(middle, y, right), warned, false);
-      List<String> assumed = new ArrayList<>(behind.assumed());
-      if (!assumed.isEmpty()) {
-        sentences(
-            g,
-            place(middle, y + 6, right),
-            List.of("taken for want of better: " + String.join(", ", assumed)),
-            false);
+      if (!behind.assumed().isEmpty()) {
+        sentences(g, place(middle, y + 6, right), List.of(behind.assumed()), false);
       }
     }
 
@@ -126,13 +125,15 @@ final class BehindPanel extends JPanel {
       Lettering l = Theme.style().lettering();
       double y = place.getMinY();
       for (String sentence : sentences) {
-        for (String line : TextLine.wrapped(g, sentence, l.regular(15), place.getWidth())) {
+        for (String line :
+            TextLine.wrapped(g, Sentence.of(sentence), l.regular(15), place.getWidth())) {
           TextLine.of(line, isBold ? l.semiBold(15) : l.regular(15), Theme.style().palette().ink())
               .fromLeft(g, place.getMinX(), y);
           y += 20;
         }
+        y += BETWEEN;
       }
-      return y;
+      return y - BETWEEN;
     }
 
     @Override

@@ -13,7 +13,7 @@ import sagwright.drawing.SeriesBars;
  * @param secondOpinion what the random draws say, one or two sentences
  * @param woods modulus and density at several moistures
  * @param turns how the runs agree, what out-of-round and grain do, sentences
- * @param assumed what was taken for want of better
+ * @param assumed what was taken for want of better, a sentence; empty for nothing
  */
 public record BehindView(
     String budgetOf,
@@ -23,12 +23,11 @@ public record BehindView(
     String secondOpinion,
     List<Wood> woods,
     List<String> turns,
-    List<String> assumed) {
+    String assumed) {
   public BehindView {
     budget = List.copyOf(budget);
     woods = List.copyOf(woods);
     turns = List.copyOf(turns);
-    assumed = List.copyOf(assumed);
   }
 
   /**

@@ -43,7 +43,7 @@ final class BehindViews {
         opinion == null ? "random draws: being drawn …" : inWords(opinion),
         woods(shop.wood(together), together.modulusMPa()),
         turns(together),
-        shown.assumed());
+        AssumedWords.of(shown.assumed()));
   }
 
   private static List<SeriesBars.Bar> bars(Evaluation e) {

@@ -36,7 +36,14 @@ public final class BenchDesk implements BenchActions, AutoCloseable {
     this.now = new BenchNow(shop, work, mailbox);
     this.lay = new BenchLay(shop, now);
     this.afterRun = new AfterRun(shop, now, lay);
+    now.atWork(this::sayWhereToBegin);
     now.atWork(afterRun::offerWhatWasCutOff);
+  }
+
+  private void sayWhereToBegin() throws WorkshopException {
+    if (!shop.hasBlanks()) {
+      now.become(Phase.NO_BLANK, "no blank yet: F2, then Ctrl N, writes the first one down");
+    }
   }
 
   /** What the screen shows before anything was laid. */
@@ -77,6 +84,10 @@ public final class BenchDesk implements BenchActions, AutoCloseable {
   public void lay(String tag) {
     betweenTests(
         () -> {
+          if (!shop.hasBlank(tag)) {
+            throw new WorkshopException(
+                "there is no blank " + tag + ": F2 shows all, Ctrl N there writes one down");
+          }
           lay.lay(tag);
           afterRun.laid();
         });
@@ -183,6 +194,7 @@ public final class BenchDesk implements BenchActions, AutoCloseable {
         () -> {
           if (now.state().laid() != null) {
             lay.setUp(next);
+            afterRun.forecast();
           }
         });
   }

@@ -60,6 +60,10 @@ final class BenchLay {
     turnDegrees = 0;
     series = BenchSeries.of(series.runs());
     again();
+    RunsTogether together = now.state().together();
+    if (together != null) {
+      now.become(now.state().withShown(together.newest()));
+    }
     now.become(Phase.READY, next == null ? "" : "move supports and load, then Space");
   }
 

@@ -8,6 +8,7 @@ import javax.swing.KeyStroke;
 import sagwright.screen.Mailbox;
 import sagwright.screen.Page;
 import sagwright.screen.Refresh;
+import sagwright.screen.Sentence;
 
 /**
  * The bench. Space begins and ends a test, Esc breaks it off; B goes to the tag, O to the order, T
@@ -28,6 +29,8 @@ public final class BenchScreen extends Page {
   private static final String BOW = "bow";
   private static final String HOW_TO_TYPE =
       "Enter goes on.  Enter on an empty line, or Ctrl Enter, keeps it.";
+  private static final String WHAT_MAY_BE_TYPED =
+      "A comma does for the point; other units may be typed: 1 kg, 18 oz, 0.1 in.";
   private static final double QUARTER_TURN = 90;
 
   private final transient BenchActions actions;
@@ -115,8 +118,7 @@ public final class BenchScreen extends Page {
   /** While a run is typed in, the foot says how, or what is wrong with it. */
   private void footSays() {
     if (isForm()) {
-      String care = side.equals(HAND) ? "Weights fall: keep feet clear." : view.safety();
-      foot().say(complaint.isEmpty() ? HOW_TO_TYPE : complaint, care);
+      foot().say(complaint.isEmpty() ? HOW_TO_TYPE : complaint, WHAT_MAY_BE_TYPED);
     } else {
       foot().say(view.safety(), footLine(view));
     }
@@ -132,7 +134,7 @@ public final class BenchScreen extends Page {
   }
 
   private static String footLine(BenchView view) {
-    String warning = view.warnings().isEmpty() ? "" : view.warnings().get(0) + ".  ";
+    String warning = view.warnings().isEmpty() ? "" : Sentence.of(view.warnings().get(0)) + "  ";
     return warning + view.line();
   }
 
@@ -278,7 +280,7 @@ public final class BenchScreen extends Page {
     controls();
     footSays();
     if (to.equals(HAND)) {
-      hand.begin();
+      hand.begin(view.shaft().safeLoadN());
     } else if (to.equals(BOW)) {
       bow.begin();
     } else {

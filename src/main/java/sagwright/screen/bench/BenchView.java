@@ -60,6 +60,7 @@ public record BenchView(
    * @param details one line: species, stage, mass, moisture
    * @param modulusToShearRatio r = E/G, for the shape of the bend
    * @param greatestBendMm deflection that the drawing must have room for
+   * @param safeLoadN what the shaft may take
    */
   public record Laid(
       String tag,
@@ -67,7 +68,8 @@ public record BenchView(
       Taper taper,
       SetUp setUp,
       double modulusToShearRatio,
-      double greatestBendMm) {
+      double greatestBendMm,
+      double safeLoadN) {
     boolean isSameBlankAs(Laid other) {
       return other != null && other.tag.equals(tag);
     }
@@ -111,6 +113,7 @@ public record BenchView(
    * @param from which runs, as "So far, from runs 1 and 2"
    * @param stiffnessNPerMm of the shaft now
    * @param modulusMPa of its wood
+   * @param modulusAt12MPa the same at 12 % moisture; null where its moisture is not known
    * @param behind what stands behind their uncertainty
    * @param survey what all runs on the shaft show together
    */
@@ -118,6 +121,7 @@ public record BenchView(
       String from,
       Estimate stiffnessNPerMm,
       Estimate modulusMPa,
+      Estimate modulusAt12MPa,
       BehindView behind,
       SurveyView survey) {}
 

@@ -19,6 +19,7 @@ import sagwright.grade.WordScale;
 import sagwright.job.BenchShop;
 import sagwright.job.BowWarning;
 import sagwright.job.LaidBlank;
+import sagwright.job.LikelyShaft;
 import sagwright.job.RunsTogether;
 import sagwright.job.SecondOpinion;
 import sagwright.job.TestedRun;
@@ -27,6 +28,8 @@ import sagwright.quantity.Figures;
 import sagwright.run.HandReadings;
 import sagwright.run.Readings;
 import sagwright.run.StiffnessFit;
+import sagwright.survey.SurveyWarning;
+import sagwright.uncertainty.Estimate;
 import sagwright.uncertainty.Warning;
 import sagwright.wood.SafeStress;
 
@@ -90,13 +93,14 @@ final class BenchViews {
         shaft.taper(),
         laid.setUp().positions(),
         laid.modulusToShearRatio(),
-        greatestMm(laid));
+        greatestMm(laid),
+        laid.limits().safeN());
   }
 
   /** Room for the bend: what the target load would give a soft shaft of this shape. */
   private static double greatestMm(LaidBlank laid) {
     double stiffness =
-        laid.latest()
+        laid.latestHere()
             .map(t -> t.evaluation().fit().stiffnessNPerMm())
             .orElseGet(laid::expectedStiffnessNPerMm);
     return 1.2 * laid.limits().targetN() / stiffness;
@@ -173,7 +177,7 @@ final class BenchViews {
     List<PlottedRun> plotted = new ArrayList<>();
     double greatestN = state.laid().limits().targetN();
     double greatestMm = greatestMm(state.laid()) / 1.2;
-    List<TestedRun> runs = state.laid().runs();
+    List<TestedRun> runs = state.laid().runsHere();
     for (TestedRun run : runs.subList(Math.max(0, runs.size() - EARLIER_RUNS), runs.size())) {
       boolean isShown = test == null && state.shown() != null && run.isSameRunAs(state.shown());
       if (!isShown) {
@@ -254,10 +258,16 @@ final class BenchViews {
 
   private BenchView.Answer workedOut(BenchState state) {
     RunsTogether together = state.together();
+    Estimate modulusMPa = together.modulusMPa();
+    Double at12MPa = shop.wood(together).modulusAt12MPa();
     return new BenchView.Answer(
         "So far, from " + RunWords.of(together),
         together.stiffnessNPerMm(),
-        together.modulusMPa(),
+        modulusMPa,
+        at12MPa == null
+            ? null
+            : new Estimate(
+                at12MPa, modulusMPa.standardUncertainty() * at12MPa / modulusMPa.value()),
         behind.of(together, state.shown(), state.opinion()),
         SurveyViews.of(together));
   }
@@ -274,7 +284,7 @@ final class BenchViews {
             ? "inside the ask"
             : String.format(
                 Locale.ROOT,
-                "inside the ask, but %.2f mm too thin at %.0f mm",
+                "inside the ask; %.1f mm too thin at %.0f mm",
                 -state.graded().forecast().cut().leastSpareMm(),
                 state.graded().forecast().cut().leastSpareAtMm()));
   }
@@ -339,6 +349,9 @@ final class BenchViews {
       test.warnings().forEach(w -> warnings.add(w.inWords()));
       return warnings;
     }
+    if (state.laid() != null) {
+      LikelyShaft.doubt(state.laid().shaft()).ifPresent(warnings::add);
+    }
     if (state.together() != null) {
       state.together().ofBench().stream().map(Warning::inWords).forEach(warnings::add);
     }
@@ -346,7 +359,10 @@ final class BenchViews {
       state.shown().evaluation().warnings().stream().map(Warning::inWords).forEach(warnings::add);
     }
     if (state.together() != null) {
-      state.together().warnings().stream().map(Warning::inWords).forEach(warnings::add);
+      state.together().warnings().stream()
+          .filter(w -> !(w instanceof SurveyWarning)) // said on its own page
+          .map(Warning::inWords)
+          .forEach(warnings::add);
     }
     if (state.graded() != null) {
       BowWarning.beside(state.graded(), state.laid().bowMm()).warnings().stream()

@@ -89,6 +89,7 @@ final class BowForm extends JPanel {
       actions.keepBow(rolled, Reply.onEventThread(back, complain));
     } catch (ComplaintException e) {
       complain.accept(e.getMessage());
+      readings.focusOn(e.field());
     }
   }
 }

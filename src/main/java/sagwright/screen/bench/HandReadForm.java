@@ -5,15 +5,19 @@ import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Consumer;
 import javax.swing.ButtonGroup;
+import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JRadioButton;
 import javax.swing.JScrollPane;
 import net.miginfocom.swing.MigLayout;
+import sagwright.check.LocalGravity;
 import sagwright.drawing.LoadDeflectionPlot;
 import sagwright.drawing.LoadDeflectionScene;
 import sagwright.drawing.PlottedRun;
+import sagwright.drawing.TextLine;
 import sagwright.quantity.Unit;
 import sagwright.screen.ComplaintException;
 import sagwright.screen.Reply;
@@ -35,6 +39,7 @@ final class HandReadForm extends JPanel {
   private final JRadioButton loads = new JRadioButton("loads, N");
   private final FieldGrid pairs =
       new FieldGrid("handRead.pairs", List.of("hung", "dial, mm"), LINES, this::keep, this::redraw);
+  private final JLabel care = Text.label("", 20, true);
   private final Points points = new Points();
   private final transient BenchActions actions;
   private final transient Runnable back;
@@ -45,7 +50,7 @@ final class HandReadForm extends JPanel {
    * @param complain hears what is wrong with what is typed
    */
   HandReadForm(BenchActions actions, Runnable back, Consumer<String> complain) {
-    super(new MigLayout("insets 8 0 0 0, gap 40 6", "[][grow,fill]", "[][][][grow,fill][]"));
+    super(new MigLayout("insets 8 0 0 0, gap 40 6", "[][grow,fill]", "[][][][][grow,fill][]"));
     this.actions = actions;
     this.back = back;
     this.complain = complain;
@@ -58,7 +63,8 @@ final class HandReadForm extends JPanel {
     masses.setName("handRead.masses");
     loads.setName("handRead.loads");
     add(Text.heading("A run read by hand"), "");
-    add(points, "spany 5, grow, push, wrap");
+    add(points, "spany 6, grow, push, wrap");
+    add(care, "wrap");
     add(Text.second("Wait until the dial stands, then read it."), "wrap");
     add(masses, "split 2, hmin 44");
     add(loads, "hmin 44, wrap");
@@ -69,8 +75,19 @@ final class HandReadForm extends JPanel {
     add(leave, "");
   }
 
-  /** Empties the form and goes to its first field. */
-  void begin() {
+  /**
+   * Empties the form and goes to its first field.
+   *
+   * @param safeLoadN what the shaft may take
+   */
+  void begin(double safeLoadN) {
+    care.setText(
+        String.format(
+            Locale.ROOT,
+            "<html>Hang no more than %.0f g (%.0f N).<br>Weights fall: keep feet clear.</html>",
+            Math.floor(100 * safeLoadN / LocalGravity.STANDARD_CGPM_1901.metresPerSecondSquared())
+                * 10,
+            Math.floor(safeLoadN)));
     pairs.fill(List.of());
     pairs.focusFirst();
   }
@@ -86,6 +103,7 @@ final class HandReadForm extends JPanel {
       actions.keepHandRead(read, Reply.onEventThread(back, complain));
     } catch (ComplaintException e) {
       complain.accept(e.getMessage());
+      pairs.focusOn(e.field());
     }
   }
 
@@ -144,6 +162,13 @@ final class HandReadForm extends JPanel {
               greatest(run.deflectionMm(), 10),
               greatest(run.loadN(), "g".equals(unit) ? 2000 : 20));
       new LoadDeflectionPlot(Theme.style()).paint(g, area, scene, unit);
+      if (run.loadN().length == 0) {
+        TextLine.of(
+                "each pair appears here: hung up, dial across",
+                Theme.style().lettering().regular(14),
+                Theme.style().palette().secondInk())
+            .centred(g, area.getCenterX(), area.getCenterY());
+      }
     }
 
     private static double greatest(double[] values, double least) {

@@ -4,7 +4,7 @@ import sagwright.bench.Instruction;
 
 /** Where a test stands, and the few syllables that lead through it. */
 public enum Phase {
-  NO_BLANK("lay a blank", "type its tag above, then Enter"),
+  NO_BLANK("lay a blank", "type its tag above, then Enter; F2 shows all"),
   NO_HEAD("no bench head", "plug it in, or choose its port: F9"),
   READY("ready", "Space begins the test"),
   HOLD_STILL(Instruction.HOLD_STILL, "taking the zero"),
@@ -14,7 +14,7 @@ public enum Phase {
   DONE(Instruction.DONE, ""),
   /** The next run of a series waits for the shaft to be turned. */
   TURN("turn the shaft", ""),
-  BROKEN_OFF("broken off", "what was read is kept, set aside"),
+  BROKEN_OFF("broken off", "what was read is kept, set aside; Space tests again"),
   LINE_LOST("line lost", "what was read is kept"),
   NO_ANSWER("no answer", "");
 

@@ -62,7 +62,7 @@ final class PlotPicture extends Picture {
     Palette p = style.palette();
     double x = area.getMinX() + area.getWidth() * 0.6;
     double y = area.getMinY() + area.getHeight() * 0.55;
-    String run = view.phase().isRunning() ? "this run so far" : "this run";
+    String run = view.phase().isRunning() ? "this run so far" : "this run, as read";
     TextLine.of(run, style.lettering().regular(14), p.secondInk()).fromLeft(g, x, y);
     TextLine.of(
             Figures.rounded(line.stiffnessNPerMm(), view.phase().isRunning() ? 2 : 3),

@@ -1,6 +1,7 @@
 package sagwright.screen.bench;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import sagwright.job.RunsTogether;
 
@@ -8,8 +9,19 @@ import sagwright.job.RunsTogether;
 final class RunWords {
   private RunWords() {}
 
-  /** "run 1", "runs 1 and 2", "runs 1 to 3", "runs 1, 3 and 4": those that count. */
+  /**
+   * "run 1", "runs 1 and 2", "runs 1 to 3", "runs 1, 3 and 4": those that count; with where the
+   * load stood, if others were made elsewhere.
+   */
   static String of(RunsTogether together) {
+    boolean elsewhere = together.repeats().size() < together.runs().size();
+    return numbers(together)
+        + (elsewhere
+            ? String.format(Locale.ROOT, ", load at %.0f", together.newest().setUp().loadMm())
+            : "");
+  }
+
+  private static String numbers(RunsTogether together) {
     List<Integer> numbers =
         together.repeats().stream()
             .filter(run -> !together.standingOut().contains(run))

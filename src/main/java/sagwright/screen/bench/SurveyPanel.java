@@ -13,6 +13,7 @@ import sagwright.drawing.ModulusDrawing;
 import sagwright.drawing.Palette;
 import sagwright.drawing.Style;
 import sagwright.drawing.TextLine;
+import sagwright.screen.Sentence;
 import sagwright.screen.theme.Picture;
 import sagwright.screen.theme.QuietButton;
 import sagwright.screen.theme.Theme;
@@ -148,7 +149,7 @@ final class SurveyPanel extends JPanel {
         Graphics2D g, String words, double left, double top, double width, boolean isBold) {
       Lettering l = Theme.style().lettering();
       double y = top;
-      for (String line : TextLine.wrapped(g, words, font(l, isBold), width)) {
+      for (String line : TextLine.wrapped(g, Sentence.of(words), font(l, isBold), width)) {
         TextLine.of(line, font(l, isBold), Theme.style().palette().ink()).fromLeft(g, left, y);
         y += 20;
       }

@@ -87,12 +87,12 @@ final class SurveyViews {
         next.setUp(),
         String.format(
             Locale.ROOT,
-            "supports %.0f and %.0f, load and gauge %.0f mm: leaves %.1f %% of %.1f %%",
+            "supports at %.0f and %.0f, load and gauge at %.0f mm: leaves ± %.0f %%, now ± %.0f %%",
             next.setUp().supportAMm(),
             next.setUp().supportBMm(),
             next.setUp().loadMm(),
-            next.uncertaintyAfterPercent(),
-            next.uncertaintyBeforePercent()));
+            Estimate.COVERAGE_FACTOR_95 * next.uncertaintyAfterPercent(),
+            Estimate.COVERAGE_FACTOR_95 * next.uncertaintyBeforePercent()));
   }
 
   private static List<SurveyView.ModelRow> models(SurveyAnswer survey, double lengthMm) {

@@ -36,7 +36,7 @@ final class TurnWords {
     return agreement(together);
   }
 
-  /** "all agree within 0.3 %". */
+  /** "all agree within 0.3 %", never within less than 0.1 %. */
   static String agreement(RunsTogether together) {
     double least = Double.POSITIVE_INFINITY;
     double most = 0;
@@ -45,7 +45,8 @@ final class TurnWords {
       least = Math.min(least, stiffness);
       most = Math.max(most, stiffness);
     }
-    return "all agree within " + Figures.rounded(100 * (most - least) / least, 1) + " %";
+    double percent = Math.max(0.1, 100 * (most - least) / least);
+    return "all agree within " + Figures.rounded(percent, 1) + " %";
   }
 
   /** What out-of-round explains, what the grain does, which way to mark: a sentence each. */

@@ -97,6 +97,17 @@ public final class Form extends JPanel {
     add(Text.note(words), "newline, skip 1, span 2, wmin 0");
   }
 
+  /** Goes to the field that bears a label, its text picked to be typed over. */
+  public void focusOn(String label) {
+    JComponent field = fields.get(label);
+    if (field != null) {
+      field.requestFocusInWindow();
+    }
+    if (field instanceof JTextField text) {
+      text.selectAll();
+    }
+  }
+
   /** The focus goes to the field after this one. */
   private static void next(JComponent field) {
     field.transferFocus();

@@ -188,7 +188,8 @@ public final class BenchExample {
         TAPER,
         setUp,
         RATIO,
-        LET_OFF_N / benchStiffness() * 1.05);
+        LET_OFF_N / benchStiffness() * 1.05,
+        55);
   }
 
   private static String safety() {
@@ -200,6 +201,7 @@ public final class BenchExample {
         "So far, from runs 1 to 3",
         new Estimate(1 / (1 / benchStiffness() - FRAME_MM_PER_N), 0.006),
         new Estimate(MODULUS_MPA, 117),
+        new Estimate(0.985 * MODULUS_MPA, 115),
         TrustExample.behind(),
         TrustExample.survey(TAPER));
   }

@@ -40,7 +40,7 @@ final class TrustExample {
             "mark the stiffer way: turned to 90°, 0° being the mark up",
             "one run repeats to 11 MPa, a standard deviation with 2 degrees of freedom",
             "no run stands out: each within the 1 % limit of its stated uncertainty (Bonferroni)"),
-        List.of("frameComplianceMmPerN", "modulusToShearRatio"));
+        AssumedWords.of(List.of("frameComplianceMmPerN", "modulusToShearRatio")));
   }
 
   static SurveyView survey(Taper taper) {
@@ -72,10 +72,10 @@ final class TrustExample {
         List.of(
             new SurveyView.Next(
                 new SetUp(20, 490, 255, 255, 0),
-                "supports 20 and 490, load and gauge 255 mm: leaves 2.9 % of 3.8 %"),
+                "supports at 20 and 490, load and gauge at 255 mm: leaves ± 6 %, now ± 7 %"),
             new SurveyView.Next(
                 new SetUp(890, 1470, 1180, 1180, 0),
-                "supports 890 and 1470, load and gauge 1180 mm: leaves 2.3 % of 2.9 %")),
+                "supports at 890 and 1470, load and gauge at 1180 mm: leaves ± 5 %, now ± 6 %")),
         new ModulusScene(
             taper,
             along,
