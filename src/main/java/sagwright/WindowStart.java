@@ -180,6 +180,7 @@ final class WindowStart implements Windows {
                 new RackDesk(
                     workshop,
                     species,
+                    InstantSource.system(),
                     work,
                     rackMail,
                     tag -> {

@@ -3,11 +3,14 @@ package sagwright.job;
 import java.util.List;
 import java.util.Locale;
 import sagwright.sheet.JsonLine;
+import sagwright.wood.Grain;
 import sagwright.workshop.Blank;
 import sagwright.workshop.BlankState;
 import sagwright.workshop.CaliperEntry;
 import sagwright.workshop.Grade;
+import sagwright.workshop.GrainEntry;
 import sagwright.workshop.Note;
+import sagwright.workshop.PromiseEntry;
 import sagwright.workshop.Run;
 import sagwright.workshop.StageEntry;
 import sagwright.workshop.Workshop;
@@ -21,6 +24,8 @@ public record BlankRecord(
     List<StageEntry> stages,
     List<Run> runs,
     List<Grade> grades,
+    List<GrainEntry> grains,
+    List<PromiseEntry> promises,
     List<Note> notes) {
   public static BlankRecord of(Workshop workshop, String tag) throws WorkshopException {
     Blank blank = workshop.blanks().require(tag);
@@ -31,6 +36,8 @@ public record BlankRecord(
         workshop.blanks().stages(blank),
         workshop.runs().of(blank),
         workshop.grades().of(blank),
+        workshop.grains().of(blank),
+        workshop.promises().of(blank),
         workshop.notes().of(blank));
   }
 
@@ -50,6 +57,8 @@ public record BlankRecord(
             stages.stream()
                 .map(s -> new JsonLine().put("at", s.at().toString()).put("stage", s.stage()))
                 .toList())
+        .putObjects("grain", grains.stream().map(BlankRecord::line).toList())
+        .putObjects("promises", promises.stream().map(BlankRecord::line).toList())
         .putObjects(
             "notes",
             notes.stream()
@@ -110,5 +119,23 @@ public record BlankRecord(
         .put("at", entry.at().toString())
         .put("why", entry.why())
         .putJson("sheet", entry.document());
+  }
+
+  private static JsonLine line(GrainEntry entry) {
+    Grain grain = entry.grain();
+    return new JsonLine()
+        .put("at", entry.at().toString())
+        .put("linesPerCm", grain.linesPerCm())
+        .put("runOut", grain.runOut() == null ? null : grain.runOut().inWords())
+        .put("looks", grain.looks())
+        .put("initials", entry.initials());
+  }
+
+  private static JsonLine line(PromiseEntry entry) {
+    return new JsonLine()
+        .put("at", entry.at().toString())
+        .put("order", entry.orderNumber())
+        .put("made", entry.isMade())
+        .put("initials", entry.initials());
   }
 }

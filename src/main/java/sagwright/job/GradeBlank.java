@@ -23,13 +23,11 @@ public final class GradeBlank {
   private final Workshop workshop;
   private final SheetReader reader;
   private final BlankModulus modulus;
-  private final BlankShaft shafts;
 
   public GradeBlank(Workshop workshop, SpeciesTable species) {
     this.workshop = workshop;
     this.reader = new SheetReader(species);
     this.modulus = new BlankModulus(workshop, species);
-    this.shafts = new BlankShaft(workshop, species);
   }
 
   /**
@@ -54,7 +52,7 @@ public final class GradeBlank {
     Sureness sureness = new ShopSettings(workshop).sureness();
     GradedForecast graded =
         BowWarning.beside(
-            new Grader(sureness).grade(wood.in(kept.shaft()), order), shafts.now(blank).bowMm());
+            new Grader(sureness).grade(wood.in(kept.shaft()), order), kept.shaft().bowMm());
     String json = AnswerWriter.forecast(blank.tag(), graded, wood.assumed(), wood.warnings());
     GradeBasis basis =
         new GradeBasis(stored.versionId(), kept.caliperEntryId(), wood.runIds(), sureness.chance());

@@ -16,6 +16,7 @@ import sagwright.sheet.BadDocumentException;
 import sagwright.sheet.JsonLine;
 import sagwright.sheet.OrderReader;
 import sagwright.wood.SpeciesTable;
+import sagwright.workshop.Blank;
 import sagwright.workshop.BlankState;
 import sagwright.workshop.Workshop;
 import sagwright.workshop.WorkshopException;
@@ -37,7 +38,7 @@ public final class RankBlanks {
    * @param state promised to this order, to another, or free
    * @param wood null where no run counts
    */
-  public record Ranked(Standing standing, BlankState state, KnownWood wood) {
+  public record Ranked(Standing standing, Blank blank, BlankState state, KnownWood wood) {
     /** The line of docs/contract.md, section 7. */
     public String json() {
       return standing.canServe()
@@ -92,9 +93,20 @@ public final class RankBlanks {
         .map(
             standing -> {
               StandingBlank blank = byTag.get(standing.tag());
-              return new Ranked(standing, blank.kept().state(), blank.wood());
+              return new Ranked(
+                  withBow(standing, blank.shaft().bowMm()),
+                  blank.kept().blank(),
+                  blank.kept().state(),
+                  blank.wood());
             })
         .toList();
+  }
+
+  /** What a bow makes doubtful puts no blank in another place: it is said beside it. */
+  private static Standing withBow(Standing standing, Double bowMm) {
+    return bowMm == null || !standing.canServe()
+        ? standing
+        : new Standing(standing.candidate(), BowWarning.beside(standing.graded(), bowMm), null);
   }
 
   static Order read(WorkshopOrder stored) throws WorkshopException {

@@ -1,5 +1,7 @@
 package sagwright.job;
 
+import java.util.List;
+import sagwright.beam.Station;
 import sagwright.sheet.JsonLine;
 import sagwright.uncertainty.Estimate;
 import sagwright.workshop.CaliperEntry;
@@ -17,9 +19,30 @@ public final class RecordFigures {
         answer.number("shaftStiffnessNPerMm"), answer.number("stiffnessStdUncertaintyNPerMm"));
   }
 
-  /** The mass of a caliper entry in g, null where it was not weighed. */
-  public static Double massG(CaliperEntry entry) {
-    return JsonLine.parse(entry.document()).object("shaft").number("massG");
+  /**
+   * What a caliper entry says in figures.
+   *
+   * @param massG null where it was not weighed
+   * @param bowMm null where not measured
+   */
+  public record Measured(Double massG, Double bowMm, List<Station> stations) {
+    public Measured {
+      stations = List.copyOf(stations);
+    }
+  }
+
+  public static Measured of(CaliperEntry entry) {
+    JsonLine shaft = JsonLine.parse(entry.document()).object("shaft");
+    return new Measured(
+        shaft.number("massG"),
+        shaft.number("bowMm"),
+        shaft.objects("stations").stream().map(RecordFigures::station).toList());
+  }
+
+  private static Station station(JsonLine station) {
+    double depthMm = station.number("depthMm");
+    Double widthMm = station.number("widthMm");
+    return new Station(station.number("xMm"), depthMm, widthMm == null ? depthMm : widthMm);
   }
 
   /** A grade's word and the chance behind it. */

@@ -25,7 +25,7 @@ final class StandingBlanks {
   }
 
   /**
-   * A blank that is neither finished nor ended.
+   * A blank that is neither finished nor ended, and no check rod.
    *
    * @param wood null where no run counts
    */
@@ -45,7 +45,8 @@ final class StandingBlanks {
     List<ShortRecord> standing = new ArrayList<>();
     for (ShortRecord kept : workshop.shortRecords(reader).all()) {
       BlankState state = kept.state();
-      if (state.endedWhy() == null && !BlankState.FINISHED_CUE.equals(state.stage())) {
+      boolean isOver = state.endedWhy() != null || BlankState.FINISHED_CUE.equals(state.stage());
+      if (!isOver && !state.isCheckRod()) {
         standing.add(kept);
       }
     }

@@ -108,7 +108,8 @@ public final class JsonLine {
     return this;
   }
 
-  JsonLine without(String... keys) {
+  /** This object less some keys. */
+  public JsonLine without(String... keys) {
     node.remove(List.of(keys));
     return this;
   }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.mapper.RowMapper;
 import sagwright.sheet.Sheet;
+import sagwright.wood.Grain;
 
 /** Blanks, their caliper entries, stages and ends. */
 public final class Blanks {
@@ -56,9 +57,24 @@ public final class Blanks {
    * @throws WorkshopException also where the tag is taken, without regard to case
    */
   public Blank enter(Sheet sheet) throws WorkshopException {
+    return enter(sheet, Grain.UNSEEN);
+  }
+
+  /** The same with how its grain looked; undone together. */
+  public Blank enter(Sheet sheet, Grain grain) throws WorkshopException {
     return database.write(
-        handle ->
-            enter(handle, sheet, actions.begin(handle, "entered blank " + sheet.tag(), true)));
+        handle -> {
+          long actionId = actions.begin(handle, "entered blank " + sheet.tag(), true);
+          Blank blank = enter(handle, sheet, actionId);
+          addGrain(handle, blank, grain, actionId);
+          return blank;
+        });
+  }
+
+  private static void addGrain(Handle handle, Blank blank, Grain grain, long actionId) {
+    if (!grain.isUnseen()) {
+      Grains.add(handle, blank, grain, actionId);
+    }
   }
 
   Blank enter(Handle handle, Sheet sheet, long actionId) throws WorkshopException {
@@ -86,10 +102,17 @@ public final class Blanks {
    * @param why in words: "turned to near size", "station 3 was misread"
    */
   public void addCaliperEntry(Blank blank, Sheet sheet, String why) throws WorkshopException {
+    addCaliperEntry(blank, sheet, Grain.UNSEEN, why);
+  }
+
+  /** The same with how its grain looks now; undone together. */
+  public void addCaliperEntry(Blank blank, Sheet sheet, Grain grain, String why)
+      throws WorkshopException {
     database.write(
         handle -> {
           long actionId = actions.begin(handle, "measured " + blank.tag() + ": " + why, true);
           addCaliperEntry(handle, blank, new NewEntry(sheet, why), actionId);
+          addGrain(handle, blank, grain, actionId);
           return null;
         });
   }

@@ -1,5 +1,7 @@
 package sagwright.workshop;
 
+import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 
 /** Which blank is promised to which order: one to one. */
@@ -93,5 +95,32 @@ public final class Promises {
                     order.id())
                 .map((row, context) -> new Blank(row.getLong("id"), row.getString("tag")))
                 .findFirst());
+  }
+
+  /** What was promised of a blank and taken back, oldest first; what was undone is left out. */
+  public List<PromiseEntry> of(Blank blank) throws WorkshopException {
+    return database.read(
+        handle ->
+            handle
+                .select(
+                    "select a.id as action, a.at, a.initials, o.number, 1 as made"
+                        + " from promise p join action a on a.id = p.action_id"
+                        + " join cue_order o on o.id = p.order_id"
+                        + " where p.blank_id = ? and a.undone_at is null"
+                        + " union all select a.id, a.at, a.initials, o.number, 0"
+                        + " from promise_release r join action a on a.id = r.action_id"
+                        + " join promise p on p.id = r.promise_id"
+                        + " join cue_order o on o.id = p.order_id"
+                        + " where p.blank_id = ? and a.undone_at is null order by action",
+                    blank.id(),
+                    blank.id())
+                .map(
+                    (row, context) ->
+                        new PromiseEntry(
+                            Instant.parse(row.getString("at")),
+                            row.getString("number"),
+                            row.getBoolean("made"),
+                            row.getString("initials")))
+                .list());
   }
 }

@@ -18,7 +18,9 @@ import sagwright.sheet.SheetReader;
 public final class ShortRecords {
   private static final String BLANKS =
       "select b.id, b.tag, c.id, f.outline,"
-          + " case when f.outline is null or substr(f.outline, 1, 1) <> x'01' then c.document end,"
+          + " case when "
+          + ShortShaft.WANTS_DOCUMENT
+          + " then c.document end,"
           + " (select stage from stage_now s where s.blank_id = b.id),"
           + " (select o.number from promise_now p join cue_order o on o.id = p.order_id"
           + "   where p.blank_id = b.id),"

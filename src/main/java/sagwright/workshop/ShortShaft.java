@@ -14,19 +14,25 @@ import sagwright.sheet.Sheet;
  *
  * @param massG null where not weighed
  * @param species null where not known
+ * @param bowMm null where not measured
  */
-public record ShortShaft(Taper taper, Double massG, String species, boolean isSpliced) {
+public record ShortShaft(
+    Taper taper, Double massG, String species, boolean isSpliced, Double bowMm) {
   /** Another way of packing gets another number; what is packed otherwise is read anew. */
-  private static final byte PACKING = 1;
+  private static final byte PACKING = 2;
 
-  private static final int BYTES_BEFORE_STATIONS = 3 + 2 * Double.BYTES + Integer.BYTES;
+  /** In SQL, of an outline f: whether it is not there or was packed otherwise. */
+  static final String WANTS_DOCUMENT = "(f.outline is null or substr(f.outline, 1, 1) <> x'02')";
+
+  private static final int BYTES_BEFORE_STATIONS = 3 + 3 * Double.BYTES + Integer.BYTES;
 
   static ShortShaft of(Sheet sheet) {
     return new ShortShaft(
         sheet.shaft().taper(),
         sheet.shaft().massG(),
         sheet.shaft().species(),
-        sheet.shaft().splice() != null);
+        sheet.shaft().splice() != null,
+        sheet.bowMm());
   }
 
   byte[] packed() {
@@ -39,6 +45,7 @@ public record ShortShaft(Taper taper, Double massG, String species, boolean isSp
     bytes.put((byte) (isSpliced ? 1 : 0));
     bytes.putDouble(taper.lengthMm());
     bytes.putDouble(massG == null ? Double.NaN : massG);
+    bytes.putDouble(bowMm == null ? Double.NaN : bowMm);
     bytes.putInt(stations);
     for (Station station : taper.stations()) {
       bytes.putDouble(station.xMm()).putDouble(station.depthMm()).putDouble(station.widthMm());
@@ -57,6 +64,7 @@ public record ShortShaft(Taper taper, Double massG, String species, boolean isSp
     boolean isSpliced = bytes.get() == 1;
     double lengthMm = bytes.getDouble();
     double massG = bytes.getDouble();
+    double bowMm = bytes.getDouble();
     int count = bytes.getInt();
     List<Station> stations = new ArrayList<>(count);
     for (int i = 0; i < count; i++) {
@@ -67,6 +75,7 @@ public record ShortShaft(Taper taper, Double massG, String species, boolean isSp
         new Taper(shape, stations, lengthMm),
         Double.isNaN(massG) ? null : massG,
         name.isEmpty() ? null : name,
-        isSpliced);
+        isSpliced,
+        Double.isNaN(bowMm) ? null : bowMm);
   }
 }

@@ -113,6 +113,15 @@ public final class Workshop implements AutoCloseable {
     return new Notes(database, actions);
   }
 
+  public Grains grains() {
+    return new Grains(database, actions);
+  }
+
+  /** What the scales and the calipers have said of all blanks. */
+  public WoodHistories woodHistories(SheetReader reader) {
+    return new WoodHistories(database, reader);
+  }
+
   /**
    * @param reader for what is there already, to be held against what comes
    */

@@ -20,16 +20,12 @@ import javax.swing.KeyStroke;
 import javax.swing.RepaintManager;
 import javax.swing.SwingUtilities;
 import sagwright.screen.bench.BenchExample;
-import sagwright.screen.bench.BenchScreen;
 import sagwright.screen.bench.BenchView;
 import sagwright.screen.bench.Phase;
 import sagwright.screen.checks.ChecksExample;
 import sagwright.screen.checks.ChecksView;
 import sagwright.screen.choose.ChooseExample;
-import sagwright.screen.choose.ChooseScreen;
 import sagwright.screen.choose.ChooseView;
-import sagwright.screen.orders.OrdersScreen;
-import sagwright.screen.rack.RackScreen;
 import sagwright.screen.theme.Theme;
 
 /**
@@ -119,8 +115,13 @@ public final class Pictures {
   }
 
   private static Shell checks(ChecksView view) {
-    Shell shell = ShopExample.shell(BenchExample.empty(), ShopExample.rack(), ShopExample.orders());
-    shell.add(ChecksExample.screen(view));
+    Shell shell =
+        ShopExample.shell(
+            BenchExample.empty(),
+            ShopExample.rack(),
+            ShopExample.orders(),
+            ChooseExample.empty(),
+            view);
     shell.open("Checks");
     return shell;
   }
@@ -149,11 +150,13 @@ public final class Pictures {
   }
 
   private static Shell choose(ChooseView view) {
-    Shell shell = new Shell();
-    shell.add(new BenchScreen(new Mailbox<>(BenchExample.empty()), new ShopExample.IdleBench()));
-    shell.add(new RackScreen(new Mailbox<>(ShopExample.rack()), new ShopExample.IdleRack()));
-    shell.add(new OrdersScreen(new Mailbox<>(ShopExample.orders()), new ShopExample.IdleOrders()));
-    shell.add(new ChooseScreen(new Mailbox<>(view), new ChooseExample.Idle()));
+    Shell shell =
+        ShopExample.shell(
+            BenchExample.empty(),
+            ShopExample.rack(),
+            ShopExample.orders(),
+            view,
+            ChecksExample.empty());
     shell.open("Choose");
     return shell;
   }

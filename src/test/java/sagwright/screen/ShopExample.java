@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Random;
 import java.util.function.Consumer;
 import javax.swing.JComboBox;
@@ -26,6 +27,11 @@ import sagwright.screen.bench.BenchActions;
 import sagwright.screen.bench.BenchExample;
 import sagwright.screen.bench.BenchScreen;
 import sagwright.screen.bench.BenchView;
+import sagwright.screen.checks.ChecksExample;
+import sagwright.screen.checks.ChecksView;
+import sagwright.screen.choose.ChooseExample;
+import sagwright.screen.choose.ChooseScreen;
+import sagwright.screen.choose.ChooseView;
 import sagwright.screen.orders.OrdersActions;
 import sagwright.screen.orders.OrdersScreen;
 import sagwright.screen.orders.OrdersView;
@@ -40,6 +46,7 @@ import sagwright.screen.start.StartActions;
 import sagwright.screen.start.StartScreen;
 import sagwright.screen.theme.RowTable;
 import sagwright.screen.theme.Theme;
+import sagwright.wood.Grain;
 
 /** An invented workshop for pictures and window tests: its screens do nothing by themselves. */
 final class ShopExample {
@@ -50,16 +57,24 @@ final class ShopExample {
   private ShopExample() {}
 
   static Shell shell(BenchView bench, RackView rack, OrdersView orders) {
+    return shell(bench, rack, orders, ChooseExample.empty(), ChecksExample.empty());
+  }
+
+  /** All pages, in the rail's order. */
+  static Shell shell(
+      BenchView bench, RackView rack, OrdersView orders, ChooseView choose, ChecksView checks) {
     Shell shell = new Shell();
     shell.add(new BenchScreen(new Mailbox<>(bench), new IdleBench()));
     shell.add(new RackScreen(new Mailbox<>(rack), new IdleRack()));
     shell.add(new OrdersScreen(new Mailbox<>(orders), new IdleOrders()));
+    shell.add(new ChooseScreen(new Mailbox<>(choose), new ChooseExample.Idle()));
+    shell.add(ChecksExample.screen(checks));
     shell.addAtFoot(new SettingsScreen(new Mailbox<>(settings()), new IdleSettings()));
     return shell;
   }
 
   static Shell shellWithoutBlanks(String open) {
-    RackView rack = new RackView(List.of(), null, SPECIES, STAGES, ShopUnits.METRIC);
+    RackView rack = new RackView(List.of(), null, SPECIES, STAGES, ShopUnits.METRIC, "");
     OrdersView o = orders();
     OrdersView none =
         new OrdersView(List.of(), "R-0001", o.usual(), o.words(), SPECIES, ShopUnits.METRIC);
@@ -78,13 +93,11 @@ final class ShopExample {
   static RackView rack() {
     Random random = new Random(25);
     List<RackView.Row> rows = new ArrayList<>();
-    rows.add(
-        new RackView.Row(
-            "25-014", "European ash", "near size", 355.0, 3.212, 11.18, "2026-11-25", ""));
+    rows.add(row("25-014", "European ash", "near size", 355.0, 3.212, 11.18, "2026-11-25", ""));
     for (int i = 13; i > 0; i--) {
       boolean tested = i % 4 != 0;
       rows.add(
-          new RackView.Row(
+          row(
               String.format("25-%03d", i),
               SPECIES.get(i % 3),
               STAGES.get(i % 5),
@@ -94,13 +107,43 @@ final class ShopExample {
               tested ? String.format("2026-11-%02d", 2 + i) : "",
               i == 7 ? "R-0004" : ""));
     }
-    return new RackView(rows, record(), SPECIES, STAGES, ShopUnits.METRIC);
+    return new RackView(rows, record(), SPECIES, STAGES, ShopUnits.METRIC, "");
+  }
+
+  private static RackView.Row row(
+      String tag,
+      String species,
+      String stage,
+      Double massG,
+      Double stiffnessNPerMm,
+      Double modulusGPa,
+      String tested,
+      String promised) {
+    int number = Integer.parseInt(tag.substring(3));
+    Grain grain =
+        number % 5 == 0
+            ? Grain.UNSEEN
+            : new Grain(5.0 + number % 6, Grain.RunOut.values()[number % 7 / 3], null);
+    String seasoning = List.of("settled", "settled", "6 days more", "weigh it").get(number % 4);
+    return new RackView.Row(
+        tag,
+        species,
+        stage,
+        massG,
+        stiffnessNPerMm,
+        modulusGPa,
+        tested,
+        promised,
+        grain,
+        seasoning,
+        String.join(" ", tag, species, stage, promised, seasoning).toLowerCase(Locale.ROOT));
   }
 
   private static RackView.Opened record() {
     return new RackView.Opened(
         "25-014",
         "European ash, near size, 355 g, 11.2 % moist",
+        "turned 87 days ago, settled; grain 9, straight",
         BenchExample.TAPER,
         new BlankEntry(
             "25-014",
@@ -112,7 +155,9 @@ final class ShopExample {
             11.2,
             BenchExample.TAPER.stations().stream()
                 .map(s -> new BlankEntry.Calipers(s.xMm(), s.depthMm(), null))
-                .toList()),
+                .toList(),
+            new Grain(9.0, Grain.RunOut.STRAIGHT, null),
+            ""),
         List.of(
             event("3 Mar 2025", "entered", "sawn square, 46 × 46 mm", "lot 25, from one board"),
             event("4 Mar 2025", "weighed", "2210 g", "18.4 % moist"),
@@ -301,6 +346,15 @@ final class ShopExample {
 
     @Override
     public void measure(BlankEntry blank, Reply reply) {}
+
+    @Override
+    public void note(String tag, String words, Reply reply) {}
+
+    @Override
+    public void end(String tag, String why, Reply reply) {}
+
+    @Override
+    public void undo(Reply reply) {}
 
     @Override
     public void lay(String tag) {}

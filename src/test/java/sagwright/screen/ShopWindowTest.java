@@ -6,6 +6,7 @@ import com.github.caciocavallosilano.cacio.ctc.junit.CacioTest;
 import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -17,6 +18,7 @@ import sagwright.screen.bench.BenchScreen;
 import sagwright.screen.orders.OrdersScreen;
 import sagwright.screen.rack.BlankEntry;
 import sagwright.screen.rack.RackScreen;
+import sagwright.wood.Grain;
 
 @CacioTest
 @Tag("window")
@@ -24,6 +26,10 @@ class ShopWindowTest {
   private final List<BlankEntry> entered = new CopyOnWriteArrayList<>();
   private final List<Order> taken = new CopyOnWriteArrayList<>();
   private final List<String> laid = new CopyOnWriteArrayList<>();
+  private final List<BlankEntry> measured = new CopyOnWriteArrayList<>();
+  private final List<String> notes = new CopyOnWriteArrayList<>();
+  private final List<String> opened = new CopyOnWriteArrayList<>();
+  private final AtomicInteger undone = new AtomicInteger();
   private WindowUnderTest window;
 
   @BeforeEach
@@ -42,6 +48,29 @@ class ShopWindowTest {
               public void enter(BlankEntry blank, Reply reply) {
                 entered.add(blank);
                 reply.refused(blank.tag() + " is there already");
+              }
+
+              @Override
+              public void measure(BlankEntry blank, Reply reply) {
+                measured.add(blank);
+                reply.done();
+              }
+
+              @Override
+              public void note(String tag, String words, Reply reply) {
+                notes.add(tag + ": " + words);
+                reply.done();
+              }
+
+              @Override
+              public void undo(Reply reply) {
+                undone.incrementAndGet();
+                reply.done();
+              }
+
+              @Override
+              public void open(String tag) {
+                opened.add(tag);
               }
 
               @Override
@@ -113,6 +142,14 @@ class ShopWindowTest {
     window.press(KeyEvent.VK_ENTER);
     window.type("11.4");
     window.press(KeyEvent.VK_ENTER);
+    window.waitForFocusOn("blank.grain lines");
+    window.type("9");
+    window.press(KeyEvent.VK_ENTER);
+    window.tabTo("blank.looks");
+    window.type("a small knot");
+    window.press(KeyEvent.VK_ENTER);
+    window.waitForFocusOn("blank.pitch");
+    window.press(KeyEvent.VK_ENTER);
     window.waitForFocusOn("stations.1.1");
     for (String figure : List.of("0", "12.1", "", "1490", "29,6", "29.5")) {
       window.type(figure);
@@ -126,8 +163,86 @@ class ShopWindowTest {
     assertThat(entry.stations())
         .containsExactly(
             new BlankEntry.Calipers(0, 12.1, null), new BlankEntry.Calipers(1490, 29.6, 29.5));
+    assertThat(entry.grain()).isEqualTo(new Grain(9.0, null, "a small knot"));
     window.waitUntil(
         "the refusal is said", () -> window.saidBy("foot").startsWith("25-015 is there already"));
+  }
+
+  @Test
+  void aCaliperThatTypesLikeAKeyboardFillsStationsAtAPitchAndAMisreadingIsQuestioned() {
+    goTo(KeyEvent.VK_F2, "Rack");
+    window.press(KeyEvent.VK_N, KeyEvent.VK_CONTROL);
+    window.waitForFocusOn("blank.tag");
+    window.type("25-016");
+    window.tabTo("blank.length");
+    window.type("700");
+    window.tabTo("blank.pitch");
+    window.type("100");
+    window.press(KeyEvent.VK_ENTER);
+    window.waitForFocusOn("stations.1.2");
+    // as calipers send them: a comma, a unit, a sign, three decimals; the fifth one misread by 3
+    for (String sent : List.of("12.00", "14,02", "16.00mm", "+17.99", "23,010", "22.0 mm", "24")) {
+      window.type(sent);
+      window.press(KeyEvent.VK_ENTER);
+    }
+    window.type("26.01");
+    window.waitUntil(
+        "the misreading is questioned",
+        () -> window.saidBy("foot").startsWith("Misread? depth 23.01 at 400 mm lies 3.0"));
+    window.press(KeyEvent.VK_ENTER); // behind the last station: it is to be kept
+    window.waitUntil(
+        "it is asked whether to keep it",
+        () -> window.saidBy("foot").contains("Ctrl Enter again keeps it"));
+    assertThat(entered).isEmpty();
+    window.press(KeyEvent.VK_ENTER, KeyEvent.VK_CONTROL);
+    window.waitUntil("the blank is sent", () -> !entered.isEmpty());
+    assertThat(entered.get(0).stations())
+        .containsExactly(
+            new BlankEntry.Calipers(0, 12, null),
+            new BlankEntry.Calipers(100, 14.02, null),
+            new BlankEntry.Calipers(200, 16, null),
+            new BlankEntry.Calipers(300, 17.99, null),
+            new BlankEntry.Calipers(400, 23.01, null),
+            new BlankEntry.Calipers(500, 22, null),
+            new BlankEntry.Calipers(600, 24, null),
+            new BlankEntry.Calipers(700, 26.01, null));
+  }
+
+  @Test
+  void aRecordIsWeighedAndNotedAndTheLastActionTakenBackByKeyboardAlone() {
+    goTo(KeyEvent.VK_F2, "Rack");
+    window.waitForFocusOn("rack.filter");
+    window.type("25-014");
+    window.press(KeyEvent.VK_ENTER);
+    window.waitForFocusOn("Rack.control");
+    window.press(KeyEvent.VK_W);
+    window.waitForFocusOn("rack.weigh.1");
+    window.type("354.2");
+    window.press(KeyEvent.VK_ENTER);
+    window.waitUntil("it is weighed", () -> !measured.isEmpty());
+    assertThat(measured.get(0).massG()).isEqualTo(354.2);
+    assertThat(measured.get(0).why()).isEqualTo("weighed");
+    window.waitForFocusOn("Rack.control");
+    window.press(KeyEvent.VK_A);
+    window.waitForFocusOn("rack.note.1");
+    window.type("rings like a bell");
+    window.press(KeyEvent.VK_ENTER);
+    window.waitUntil("it is noted", () -> notes.contains("25-014: rings like a bell"));
+    window.waitForFocusOn("Rack.control");
+    window.press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
+    window.waitUntil("it is taken back", () -> undone.get() == 1);
+  }
+
+  @Test
+  void theListIsSortedByAnythingByKeyboardAlone() {
+    goTo(KeyEvent.VK_F2, "Rack");
+    window.waitForFocusOn("rack.filter");
+    for (int i = 0; i < 5; i++) {
+      window.press(KeyEvent.VK_S, KeyEvent.VK_CONTROL); // to the stiffness, the fifth column
+    }
+    window.press(KeyEvent.VK_R, KeyEvent.VK_CONTROL);
+    window.press(KeyEvent.VK_ENTER);
+    window.waitUntil("the stiffest is opened", () -> opened.contains("25-010"));
   }
 
   @Test

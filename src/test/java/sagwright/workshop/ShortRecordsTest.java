@@ -113,7 +113,9 @@ class ShortRecordsTest {
     try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
         Statement statement = connection.createStatement()) {
       statement.executeUpdate(
-          "drop table caliper_figures; drop table surveyed_wood; pragma user_version = 1;");
+          "drop table caliper_figures; drop table surveyed_wood; drop table grain_entry;"
+              + " drop view if exists taper_template_now; drop table taper_template_name;"
+              + " drop table taper_template; pragma user_version = 1;");
     }
     try (Workshop workshop = Workshop.open(file, WorkshopFixture.keeper())) {
       assertTrue(Files.exists(file.resolveSibling("workshop.db.version-1")), "a copy is kept");

@@ -2,6 +2,7 @@ package sagwright.screen.rack;
 
 import java.util.List;
 import sagwright.beam.SectionShape;
+import sagwright.wood.Grain;
 
 /**
  * A blank as it is written down.
@@ -12,6 +13,8 @@ import sagwright.beam.SectionShape;
  * @param massG null where not weighed
  * @param moisturePercent null where not measured
  * @param stations from the tip end on
+ * @param grain {@link Grain#UNSEEN} where nothing of it is said
+ * @param why it is written down anew; empty for a new blank
  */
 public record BlankEntry(
     String tag,
@@ -21,9 +24,17 @@ public record BlankEntry(
     Double lengthMm,
     Double massG,
     Double moisturePercent,
-    List<Calipers> stations) {
+    List<Calipers> stations,
+    Grain grain,
+    String why) {
   public BlankEntry {
     stations = List.copyOf(stations);
+  }
+
+  /** The same blank weighed again. */
+  BlankEntry weighed(double g) {
+    return new BlankEntry(
+        tag, species, stage, section, lengthMm, g, moisturePercent, stations, grain, "weighed");
   }
 
   /**

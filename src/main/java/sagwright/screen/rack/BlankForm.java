@@ -1,13 +1,12 @@
 package sagwright.screen.rack;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
 import javax.swing.DefaultComboBoxModel;
 import javax.swing.JComboBox;
 import javax.swing.JPanel;
-import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import sagwright.beam.SectionShape;
@@ -20,19 +19,25 @@ import sagwright.screen.ComplaintException;
 import sagwright.screen.ShaftPicture;
 import sagwright.screen.ShopUnits;
 import sagwright.screen.Typed;
-import sagwright.screen.theme.FieldGrid;
+import sagwright.screen.WoodWords;
+import sagwright.screen.rack.BlankEntry.Calipers;
 import sagwright.screen.theme.Form;
-import sagwright.screen.theme.Lists;
+import sagwright.screen.theme.OnTyping;
 import sagwright.screen.theme.Text;
+import sagwright.wood.Grain;
 
-/** A blank to be written down: what it is at the left, its stations at the right, drawn below. */
+/**
+ * A blank to be written down: what it is and how it looks at the left, its stations at the right,
+ * drawn below.
+ */
 final class BlankForm extends JPanel {
   private static final long serialVersionUID = 1L;
-  private static final int LINES = 6;
   private static final String ROUND = "round";
   private static final String SQUARE = "sawn square";
+  private static final String WANTING = "Two stations or more, and the shaft is drawn here.";
+  private static final List<String> REASONS =
+      List.of("", "turned", "weighed", "measured again", "misread before");
 
-  private final Form form;
   private final JTextField tag;
   private final JComboBox<String> species;
   private final JComboBox<String> stage;
@@ -40,43 +45,57 @@ final class BlankForm extends JPanel {
   private final JTextField length;
   private final JTextField mass;
   private final JTextField moisture;
-  private final FieldGrid stations;
-  private final ShaftPicture drawing =
-      new ShaftPicture("blank.drawing", "Two stations or more, and the shaft is drawn here.");
+  private final JTextField lines;
+  private final JComboBox<String> runOut;
+  private final JTextField looks;
+  private final JComboBox<String> why;
+  private final StationsForm stations;
+  private final ShaftPicture drawing = new ShaftPicture("blank.drawing", WANTING);
   private final ShopUnits units;
+  private final transient Runnable changed;
+  private boolean isFilling = true;
 
   /**
-   * @param ended Enter on an empty line of stations
+   * @param ended Enter on an empty line of stations, or behind the last
+   * @param changed something else is typed
    */
-  BlankForm(ShopUnits units, Runnable ended) {
-    super(new MigLayout("insets 4 0 0 0, gap 44 6", "[][grow,fill]", "[][grow,fill][]"));
+  BlankForm(ShopUnits units, Runnable ended, Runnable changed) {
+    super(new MigLayout("insets 4 0 0 0, gap 24 6", "[][][grow,fill]", "[][grow,fill][]"));
     this.units = units;
+    this.changed = changed;
     setName("blankForm");
-    form = new Form("blank", this::redraw);
-    tag = form.field("tag", "");
-    species = form.choice("species", List.of(), true);
-    stage = form.choice("stage", List.of(), true);
-    section = form.choice("section", List.of(ROUND, SQUARE), false);
-    length = form.field("length", units.length().symbol());
-    mass = form.field("mass", units.mass().symbol());
-    moisture = form.field("moisture", "%");
-    stations =
-        new FieldGrid(
-            "stations",
-            List.of("x from the tip, mm", "depth, mm", "width, mm"),
-            LINES,
-            ended,
-            this::redraw);
+    Form is = new Form("blank", this::redraw);
+    tag = is.field("tag", "");
+    species = is.choice("species", List.of(), true);
+    stage = is.choice("stage", List.of(), true);
+    section = is.choice("section", List.of(ROUND, SQUARE), false);
+    length = is.field("length", units.length().symbol());
+    mass = is.field("mass", units.mass().symbol());
+    moisture = is.field("moisture", "%");
+    Form seen = new Form("blank", this::redraw);
+    lines = seen.field("grain lines", WoodWords.per(units));
+    runOut = seen.choice("run-out", runOuts(), false);
+    looks = seen.field("looks", "");
+    why = seen.choice("why anew", REASONS, true);
+    stations = new StationsForm(this::lengthMm, ended, this::redraw);
+    length.getDocument().addDocumentListener(new OnTyping(stations::pitched));
     add(Text.strong("The blank"));
-    add(Text.strong("Its stations: a width left out equals the depth"), "wrap");
-    add(form, "aligny top");
-    JScrollPane scroll = Lists.scrolled(stations);
-    add(scroll, "grow, hmin 100, wrap");
-    add(drawing, "span 2, growx, hmin pref");
+    add(Text.strong("As it looks"));
+    add(Text.strong("Its stations"), "wrap");
+    add(is, "aligny top");
+    add(seen, "aligny top");
+    add(stations, "grow, wrap");
+    add(drawing, "span 3, growx, hmin pref");
+    isFilling = false;
   }
 
-  /** Empties the form for a new blank. */
+  private static List<String> runOuts() {
+    return Arrays.asList("", "straight", "slight run-out", "runs out");
+  }
+
+  /** Empties the form for a new blank; what a whole lot has alike stays. */
   void begin(RackView view) {
+    isFilling = true;
     fillChoices(view);
     tag.setEnabled(true);
     tag.setText("");
@@ -86,13 +105,19 @@ final class BlankForm extends JPanel {
     length.setText("");
     mass.setText("");
     moisture.setText("");
-    stations.fill(List.of());
+    fill(Grain.UNSEEN);
+    why.setSelectedItem("");
+    why.setEnabled(false);
+    stations.begin();
+    isFilling = false;
+    redraw();
     tag.requestFocusInWindow();
   }
 
   /** Starts from what is known of a blank; its tag stays. */
   void begin(RackView view, BlankEntry known) {
     begin(view);
+    isFilling = true;
     tag.setText(known.tag());
     tag.setEnabled(false);
     species.setSelectedItem(known.species());
@@ -101,16 +126,19 @@ final class BlankForm extends JPanel {
     length.setText(text(known.lengthMm(), units.length()));
     mass.setText(text(known.massG(), units.mass()));
     moisture.setText(text(known.moisturePercent(), Unit.PERCENT));
-    List<List<String>> lines = new ArrayList<>();
-    for (BlankEntry.Calipers c : known.stations()) {
-      lines.add(
-          List.of(
-              Figures.asTyped(c.xMm()),
-              Figures.asTyped(c.depthMm()),
-              c.widthMm() == null ? "" : Figures.asTyped(c.widthMm())));
-    }
-    stations.fill(lines);
+    fill(known.grain());
+    why.setEnabled(true);
+    stations.begin(known.stations());
+    isFilling = false;
+    redraw();
     mass.requestFocusInWindow();
+  }
+
+  private void fill(Grain grain) {
+    Double shown = WoodWords.lines(grain, units);
+    lines.setText(shown == null ? "" : Figures.asTyped(shown));
+    runOut.setSelectedItem(grain.runOut() == null ? "" : grain.runOut().inWords());
+    looks.setText(grain.looks() == null ? "" : grain.looks());
   }
 
   private void fillChoices(RackView view) {
@@ -120,6 +148,11 @@ final class BlankForm extends JPanel {
 
   private static String text(Double value, Unit unit) {
     return value == null ? "" : Figures.asTyped(unit.fromBase(value));
+  }
+
+  /** The readings that stand out from a fair taper, one line; empty for none. */
+  String standsOut() {
+    return stations.standsOut();
   }
 
   /**
@@ -137,15 +170,7 @@ final class BlankForm extends JPanel {
   }
 
   private BlankEntry typed() throws ComplaintException {
-    List<BlankEntry.Calipers> calipers = new ArrayList<>();
-    for (FieldGrid.Line line : stations.typed()) {
-      String at = "station " + line.number() + ", ";
-      calipers.add(
-          new BlankEntry.Calipers(
-              Typed.quantity(at + "x", line.texts().get(0), Unit.MILLIMETRE),
-              Typed.quantity(at + "depth", line.texts().get(1), Unit.MILLIMETRE),
-              Typed.optional(at + "width", line.texts().get(2), Unit.MILLIMETRE)));
-    }
+    List<Calipers> calipers = stations.read();
     return new BlankEntry(
         tag.getText().trim(),
         chosen(species),
@@ -154,7 +179,31 @@ final class BlankForm extends JPanel {
         Typed.optional("length", length.getText(), units.length()),
         Typed.optional("mass", mass.getText(), units.mass()),
         Typed.optional("moisture", moisture.getText(), Unit.PERCENT),
-        calipers);
+        calipers,
+        grain(),
+        chosen(why));
+  }
+
+  private Grain grain() throws ComplaintException {
+    Double counted =
+        lines.getText().isBlank() ? null : Typed.number("grain lines", lines.getText());
+    if (counted != null && !(counted > 0)) {
+      throw new ComplaintException("grain lines: must be above 0, not " + lines.getText());
+    }
+    int chosenRunOut = runOut.getSelectedIndex();
+    return new Grain(
+        WoodWords.linesPerCm(counted, units),
+        chosenRunOut <= 0 ? null : Grain.RunOut.values()[chosenRunOut - 1],
+        looks.getText().isBlank() ? null : looks.getText().trim());
+  }
+
+  private double lengthMm() {
+    try {
+      Double typed = Typed.optional("length", length.getText(), units.length());
+      return typed == null ? Double.NaN : typed;
+    } catch (ComplaintException e) {
+      return Double.NaN;
+    }
   }
 
   private static String chosen(JComboBox<String> choice) {
@@ -164,17 +213,15 @@ final class BlankForm extends JPanel {
 
   /** Draws what is typed as far as it makes a shaft. */
   private void redraw() {
+    if (isFilling) {
+      return;
+    }
+    changed.run();
     try {
       BlankEntry entry = typed();
-      List<Station> drawn =
-          entry.stations().stream()
-              .map(
-                  c ->
-                      new Station(
-                          c.xMm(), c.depthMm(), c.widthMm() == null ? c.depthMm() : c.widthMm()))
-              .toList();
+      List<Station> drawn = entry.stations().stream().map(StationsForm::station).toList();
       if (drawn.size() < 2) {
-        drawing.showWanting("Two stations or more, and the shaft is drawn here.");
+        drawing.showWanting(WANTING);
         return;
       }
       double end = drawn.get(drawn.size() - 1).xMm();

@@ -16,6 +16,15 @@ public interface RackActions {
   /** Enters newer measurements of a blank; the older ones stay on its record. */
   void measure(BlankEntry blank, Reply reply);
 
+  /** Writes a note on a blank's record. */
+  void note(String tag, String words, Reply reply);
+
+  /** A blank is no more: sold, broken, firewood. Its record stays. */
+  void end(String tag, String why, Reply reply);
+
+  /** Takes the workshop's last action back, whichever page it was done on. */
+  void undo(Reply reply);
+
   /** Lays the blank on the bench and opens that page. */
   void lay(String tag);
 }

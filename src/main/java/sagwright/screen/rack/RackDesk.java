@@ -1,18 +1,25 @@
 package sagwright.screen.rack;
 
+import java.time.InstantSource;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import sagwright.beam.Station;
 import sagwright.job.BlankRecord;
 import sagwright.job.BlankShaft;
 import sagwright.job.KeepBlank;
+import sagwright.job.WoodRecords;
 import sagwright.modulus.Shaft;
 import sagwright.screen.Desk;
 import sagwright.screen.Mailbox;
 import sagwright.screen.Reply;
 import sagwright.screen.ShopUnits;
+import sagwright.screen.WoodWords;
+import sagwright.wood.Grain;
+import sagwright.wood.Seasoning;
 import sagwright.wood.Species;
 import sagwright.wood.SpeciesTable;
 import sagwright.workshop.Blank;
@@ -33,7 +40,11 @@ public final class RackDesk extends Desk implements RackActions {
   private final Mailbox<RackView> mailbox;
   private final ShopUnits units;
   private final Consumer<String> layOnBench;
-  private String openTag; // of the work thread
+  private final InstantSource clock;
+
+  // of the work thread
+  private String openTag;
+  private String said = "";
 
   /**
    * @param layOnBench lays a blank by its tag and opens the bench; called on the event thread
@@ -41,11 +52,13 @@ public final class RackDesk extends Desk implements RackActions {
   public RackDesk(
       Workshop workshop,
       SpeciesTable species,
+      InstantSource clock,
       Executor work,
       Mailbox<RackView> mailbox,
       Consumer<String> layOnBench) {
     super(work);
     this.workshop = workshop;
+    this.clock = clock;
     this.species = species;
     this.keepBlank = new KeepBlank(workshop, species);
     this.shafts = new BlankShaft(workshop, species);
@@ -56,31 +69,52 @@ public final class RackDesk extends Desk implements RackActions {
 
   /** What the screen shows before the records were read. */
   public static RackView atFirst(ShopUnits units) {
-    return new RackView(List.of(), null, List.of(), STAGES, units);
+    return new RackView(List.of(), null, List.of(), STAGES, units, "");
   }
 
   /** Reads the records anew. */
   public void refresh() {
-    atWork(this::show);
+    atWork(
+        () -> {
+          said = "";
+          show();
+        });
   }
 
   private void show() throws WorkshopException {
+    WoodRecords wood = WoodRecords.of(workshop, species, clock.instant());
     List<RackView.Row> rows = new ArrayList<>();
     for (RackRow row : workshop.rack().rows()) {
       if (row.state().endedWhy() == null && !row.state().isCheckRod()) {
-        rows.add(0, row(row));
+        rows.add(row(row, wood.grain(row.blank()), wood.seasoning(row.blank())));
       }
     }
+    Collections.reverse(rows);
     mailbox.put(
         new RackView(
             rows,
-            openTag == null ? null : opened(openTag),
+            openTag == null ? null : opened(openTag, wood),
             species.all().stream().map(Species::name).toList(),
             STAGES,
-            units));
+            units,
+            said));
   }
 
-  private static RackView.Row row(RackRow row) {
+  private RackView.Row row(RackRow row, Grain grain, Seasoning seasoning) {
+    String seasoned = WoodWords.seasoning(seasoning);
+    String words =
+        String.join(
+            " ",
+            row.blank().tag(),
+            orEmpty(row.species()),
+            orEmpty(row.state().stage()),
+            orEmpty(row.state().promisedTo()),
+            row.state().isFree() ? "free" : "promised",
+            row.testedAt() == null ? "untested" : "tested " + row.testedAt().substring(0, 10),
+            WoodWords.grain(grain, units),
+            orEmpty(grain.looks()),
+            seasoned,
+            seasoning.state().name());
     return new RackView.Row(
         row.blank().tag(),
         orEmpty(row.species()),
@@ -89,14 +123,18 @@ public final class RackDesk extends Desk implements RackActions {
         row.shaftStiffnessNPerMm(),
         row.modulusMPa() == null ? null : row.modulusMPa() / 1000,
         row.testedAt() == null ? "" : row.testedAt().substring(0, 10),
-        orEmpty(row.state().promisedTo()));
+        orEmpty(row.state().promisedTo()),
+        grain,
+        seasoned,
+        words.toLowerCase(Locale.ROOT));
   }
 
-  private RackView.Opened opened(String tag) throws WorkshopException {
+  private RackView.Opened opened(String tag, WoodRecords wood) throws WorkshopException {
     BlankRecord record = BlankRecord.of(workshop, tag);
     Blank blank = record.blank();
     Shaft shaft = shafts.shaft(blank);
     String stage = orEmpty(record.state().stage());
+    Grain grain = wood.grain(blank);
     List<BlankEntry.Calipers> calipers = new ArrayList<>();
     for (int i = 0; i < shaft.taper().stationCount(); i++) {
       Station s = shaft.taper().station(i);
@@ -113,7 +151,9 @@ public final class RackDesk extends Desk implements RackActions {
             shaft.taper().lengthMm(),
             shaft.massG(),
             shaft.moisturePercent(),
-            calipers);
+            calipers,
+            grain,
+            "");
     List<String> details = new ArrayList<>();
     details.add(shaft.species() == null ? "wood not said" : shaft.species());
     if (!stage.isEmpty()) {
@@ -123,8 +163,15 @@ public final class RackDesk extends Desk implements RackActions {
     if (shaft.massG() != null) {
       details.add(units.massText(shaft.massG()));
     }
+    String seasoning = WoodWords.seasoningWhole(wood.seasoning(blank));
+    String grainWords = WoodWords.grain(grain, units);
     return new RackView.Opened(
-        blank.tag(), String.join(", ", details), shaft.taper(), entry, RecordEvents.of(record));
+        blank.tag(),
+        String.join(", ", details),
+        seasoning + (grainWords.isEmpty() ? "" : "; grain " + grainWords),
+        shaft.taper(),
+        entry,
+        RecordEvents.of(record, units));
   }
 
   private static String orEmpty(String text) {
@@ -136,6 +183,7 @@ public final class RackDesk extends Desk implements RackActions {
     atWork(
         () -> {
           openTag = tag;
+          said = "";
           show();
         });
   }
@@ -156,7 +204,7 @@ public final class RackDesk extends Desk implements RackActions {
     atWork(
         reply,
         () -> {
-          keepBlank.measure(measured(blank), "measured anew");
+          keepBlank.measure(measured(blank), blank.why());
           openTag = blank.tag();
           show();
         });
@@ -173,7 +221,43 @@ public final class RackDesk extends Desk implements RackActions {
         b.moisturePercent(),
         b.stations().stream()
             .map(c -> new KeepBlank.Calipers(c.xMm(), c.depthMm(), c.widthMm()))
-            .toList());
+            .toList(),
+        b.grain());
+  }
+
+  @Override
+  public void note(String tag, String words, Reply reply) {
+    atWork(
+        reply,
+        () -> {
+          workshop.notes().add(workshop.blanks().require(tag), words);
+          show();
+        });
+  }
+
+  @Override
+  public void end(String tag, String why, Reply reply) {
+    atWork(
+        reply,
+        () -> {
+          workshop.blanks().end(workshop.blanks().require(tag), why);
+          openTag = null;
+          said = tag + " is ended: " + why + ".  Ctrl Z takes it back.";
+          show();
+        });
+  }
+
+  @Override
+  public void undo(Reply reply) {
+    atWork(
+        reply,
+        () -> {
+          said = "Taken back: " + workshop.actions().undoLast().what() + ".";
+          if (openTag != null && workshop.blanks().find(openTag).isEmpty()) {
+            openTag = null;
+          }
+          show();
+        });
   }
 
   @Override

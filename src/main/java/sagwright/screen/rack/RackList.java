@@ -1,6 +1,7 @@
 package sagwright.screen.rack;
 
 import java.awt.BorderLayout;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
@@ -8,10 +9,13 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import net.miginfocom.swing.MigLayout;
 import sagwright.quantity.Unit;
+import sagwright.screen.ShopUnits;
+import sagwright.screen.WoodWords;
 import sagwright.screen.theme.Lists;
 import sagwright.screen.theme.RowTable;
 import sagwright.screen.theme.RowTable.Column;
 import sagwright.screen.theme.Text;
+import sagwright.wood.Grain.RunOut;
 
 /** Every blank, one a row; or, where there is none, what to do. */
 final class RackList extends JPanel {
@@ -21,26 +25,33 @@ final class RackList extends JPanel {
   private final JScrollPane scroll;
   private final JPanel empty = new JPanel(new MigLayout("insets 80 0 0 0"));
 
-  RackList(Unit mass, Consumer<RackView.Row> open) {
+  RackList(ShopUnits units, Consumer<RackView.Row> open) {
     super(new BorderLayout());
     setName("rack.list");
-    int massDecimals = mass == Unit.GRAM ? 0 : 2;
+    int massDecimals = units.mass() == Unit.GRAM ? 0 : 2;
     table =
         new RowTable<>(
             "rack.table",
             List.of(
-                Column.words("tag", 110, RackView.Row::tag),
-                Column.words("species", 200, RackView.Row::species),
-                Column.words("stage", 190, RackView.Row::stage),
+                Column.words("tag", 104, RackView.Row::tag),
+                Column.words("species", 132, RackView.Row::species),
+                Column.words("stage", 140, RackView.Row::stage),
                 Column.figures(
-                    "mass, " + mass.symbol(),
-                    80,
+                    "mass, " + units.mass().symbol(),
+                    66,
                     massDecimals,
-                    r -> r.massG() == null ? null : mass.fromBase(r.massG())),
-                Column.figures("stiffness, N/mm", 135, 3, RackView.Row::stiffnessNPerMm),
-                Column.figures("modulus, GPa", 125, 2, RackView.Row::modulusGPa),
-                Column.words("tested", 122, RackView.Row::tested),
-                Column.words("promised", 100, RackView.Row::promisedTo)));
+                    r -> r.massG() == null ? null : units.mass().fromBase(r.massG())),
+                Column.figures("stiffness, N/mm", 84, 3, RackView.Row::stiffnessNPerMm),
+                Column.figures("modulus, GPa", 80, 2, RackView.Row::modulusGPa),
+                Column.figures(
+                    "grain, " + WoodWords.per(units),
+                    70,
+                    0,
+                    r -> WoodWords.lines(r.grain(), units)),
+                Column.words("run-out", 88, RackList::runOut),
+                Column.words("seasoning", 122, RackView.Row::seasoning),
+                Column.words("tested", 116, RackView.Row::tested),
+                Column.words("promised", 94, RackView.Row::promisedTo)));
     table.whenOpened(open);
     scroll = Lists.scrolled(table);
     empty.add(Text.heading("No blank yet"), "wrap 10");
@@ -59,14 +70,15 @@ final class RackList extends JPanel {
     repaint();
   }
 
-  void filter(String typed) {
-    String wanted = typed.trim().toLowerCase(Locale.ROOT);
-    table.filter(row -> wanted.isEmpty() || text(row).contains(wanted));
+  private static String runOut(RackView.Row row) {
+    RunOut runOut = row.grain().runOut();
+    return runOut == null ? "" : runOut == RunOut.SLIGHT ? "slight" : runOut.inWords();
   }
 
-  private static String text(RackView.Row row) {
-    return String.join(" ", row.tag(), row.species(), row.stage(), row.promisedTo())
-        .toLowerCase(Locale.ROOT);
+  /** Shows the blanks of which every word that is typed is said. */
+  void filter(String typed) {
+    String[] wanted = typed.trim().toLowerCase(Locale.ROOT).split("\\s+");
+    table.filter(row -> Arrays.stream(wanted).allMatch(row.words()::contains));
   }
 
   RackView.Row selected() {
@@ -75,6 +87,14 @@ final class RackList extends JPanel {
 
   void move(int by) {
     table.move(by);
+  }
+
+  void sortByNext(int by) {
+    table.sortByNext(by);
+  }
+
+  void sortTheOtherWay() {
+    table.sortTheOtherWay();
   }
 
   int shown() {

@@ -3,21 +3,27 @@ package sagwright.screen.rack;
 import java.awt.CardLayout;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
+import java.util.List;
+import java.util.function.Consumer;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.KeyStroke;
+import sagwright.screen.AskStrip;
+import sagwright.screen.ComplaintException;
 import sagwright.screen.Mailbox;
 import sagwright.screen.Page;
 import sagwright.screen.Refresh;
 import sagwright.screen.Reply;
+import sagwright.screen.Typed;
 import sagwright.screen.theme.OnTyping;
 import sagwright.screen.theme.Text;
 import sagwright.screen.theme.Theme;
 import sagwright.screen.theme.UnderlinedField;
 
 /**
- * The rack. What is typed filters the list, Enter opens a record, Ctrl N writes a new blank down;
- * on a record Enter lays the blank on the bench and M measures it anew; Esc goes back.
+ * The rack. What is typed filters the list, Enter opens a record, Ctrl N writes a new blank down,
+ * Ctrl S and Ctrl R sort; on a record Enter lays the blank on the bench, M measures it anew, W
+ * weighs it, A adds a note, E ends it; Esc goes back, Ctrl Z takes the last action back.
  */
 public final class RackScreen extends Page {
   private static final long serialVersionUID = 1L;
@@ -45,15 +51,20 @@ public final class RackScreen extends Page {
   private Side side = Side.LIST;
   private String awaited = "";
   private boolean isNew;
+  private boolean isAsking;
   private String complaint = "";
+  private String confirmed = "";
 
   public RackScreen(Mailbox<RackView> mailbox, RackActions actions) {
     super("Rack");
     this.actions = actions;
     this.view = mailbox.newest();
-    this.list = new RackList(view.units().mass(), row -> openRecord(row.tag()));
-    this.record = new RecordPanel(() -> turnTo(Side.LIST), this::measure);
-    this.form = new BlankForm(view.units(), this::keep);
+    this.list = new RackList(view.units(), row -> openRecord(row.tag()));
+    this.record =
+        new RecordPanel(
+            new RecordPanel.RecordKeys(
+                this::back, this::measure, this::weigh, this::note, this::end));
+    this.form = new BlankForm(view.units(), this::keep, this::formTyped);
     sides.add(list, Side.LIST.name());
     sides.add(record, Side.RECORD.name());
     sides.add(form, Side.FORM.name());
@@ -83,11 +94,28 @@ public final class RackScreen extends Page {
     filter.addActionListener(e -> openSelected());
     key(KeyStroke.getKeyStroke(KeyEvent.VK_UP, 0), () -> move(-1));
     key(KeyStroke.getKeyStroke(KeyEvent.VK_DOWN, 0), () -> move(1));
+    sortKey(KeyEvent.VK_S, 0, () -> list.sortByNext(1));
+    sortKey(KeyEvent.VK_S, InputEvent.SHIFT_DOWN_MASK, () -> list.sortByNext(-1));
+    sortKey(KeyEvent.VK_R, 0, list::sortTheOtherWay);
     key(KeyStroke.getKeyStroke(KeyEvent.VK_N, InputEvent.CTRL_DOWN_MASK), this::writeNew);
+    key(KeyStroke.getKeyStroke(KeyEvent.VK_Z, InputEvent.CTRL_DOWN_MASK), this::undo);
     key(KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), this::back);
     key(KEEP, this::keep);
     key(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), this::enter);
     letter('m', this::measure);
+    letter('w', this::weigh);
+    letter('a', this::note);
+    letter('e', this::end);
+  }
+
+  private void sortKey(int keyCode, int besideCtrl, Runnable sort) {
+    key(
+        KeyStroke.getKeyStroke(keyCode, InputEvent.CTRL_DOWN_MASK | besideCtrl),
+        () -> {
+          if (side == Side.LIST) {
+            sort.run();
+          }
+        });
   }
 
   private void show(RackView next) {
@@ -100,6 +128,8 @@ public final class RackScreen extends Page {
         awaited = "";
         turnTo(Side.RECORD);
       }
+    } else if (side == Side.RECORD) {
+      turnTo(Side.LIST);
     }
     words();
   }
@@ -111,30 +141,30 @@ public final class RackScreen extends Page {
       case LIST -> {
         title.setText("Rack");
         details.setText(list.shown() + " of " + view.blanks().size());
-        foot()
-            .say(
-                "Enter opens a record.  Ctrl N writes a blank down.",
-                "A measurement is never changed: a newer one follows it.");
+        say(RackWords.LIST, RackWords.LIST_MORE);
         control().say("New blank", "Ctrl N");
       }
       case RECORD -> {
         title.setText(view.open().tag());
         details.setText(view.open().details());
-        foot()
-            .say("Enter lays it on the bench.  M measures it anew.", "Esc goes back to the rack.");
+        say(RackWords.RECORD, RackWords.RECORD_MORE);
         control().say("Lay on bench", "Enter");
       }
       case FORM -> {
         title.setText(isNew ? "New blank" : view.open().tag());
         details.setText(isNew ? "" : "measured anew; what was measured before stays");
-        foot()
-            .say(
-                complaint.isEmpty() ? "Enter goes on.  Ctrl Enter keeps it." : complaint,
-                "Other units may be typed: 58 in, 18½ oz, 147.3 cm.");
+        say(RackWords.form(form.standsOut()), RackWords.FORM_MORE);
         control().say("Keep", "Ctrl Enter");
       }
       default -> throw new IllegalStateException(side.name());
     }
+  }
+
+  /** What was complained of, or has been done, goes before what can be done. */
+  private void say(String todo, String more) {
+    String first = complaint.isEmpty() ? view.said() : complaint;
+    boolean isPlain = first.isEmpty() || side == Side.FORM && complaint.isEmpty();
+    foot().say(isPlain ? todo : first, isPlain ? more : todo);
   }
 
   private void press() {
@@ -147,7 +177,7 @@ public final class RackScreen extends Page {
   }
 
   private void enter() {
-    if (side == Side.RECORD) {
+    if (side == Side.RECORD && !isAsking) {
       actions.lay(view.open().tag());
     }
   }
@@ -182,11 +212,80 @@ public final class RackScreen extends Page {
   }
 
   private void measure() {
-    if (side == Side.RECORD) {
+    if (isAtRecord()) {
       isNew = false;
       turnTo(Side.FORM);
       form.begin(view, view.open().entry());
     }
+  }
+
+  private boolean isAtRecord() {
+    return side == Side.RECORD && !isAsking;
+  }
+
+  private void note() {
+    if (isAtRecord()) {
+      String tag = view.open().tag();
+      ask("note", "A note on " + tag, words -> actions.note(tag, words, asked()));
+    }
+  }
+
+  private void end() {
+    if (isAtRecord()) {
+      String tag = view.open().tag();
+      ask(
+          "end",
+          "Why is " + tag + " no more: sold, broken, firewood?",
+          why -> actions.end(tag, why, asked()));
+    }
+  }
+
+  private void weigh() {
+    if (isAtRecord()) {
+      BlankEntry known = view.open().entry();
+      ask(
+          "weigh",
+          "What " + known.tag() + " weighs, in " + view.units().mass().symbol(),
+          typed -> weighed(known, typed));
+    }
+  }
+
+  private void weighed(BlankEntry known, String typed) {
+    try {
+      double massG = Typed.quantity("mass", typed, view.units().mass());
+      actions.measure(known.weighed(massG), asked());
+    } catch (ComplaintException e) {
+      complain(e.getMessage());
+    }
+  }
+
+  private void ask(String name, String words, Consumer<String> take) {
+    isAsking = true;
+    AskStrip strip =
+        new AskStrip(
+            "rack." + name,
+            words,
+            List.of(new AskStrip.Asked("", "")),
+            typed -> {
+              if (!typed.get(0).isEmpty()) {
+                take.accept(typed.get(0));
+              }
+            },
+            this::askedEnough);
+    ask(strip);
+    strip.focusFirst();
+  }
+
+  private Reply asked() {
+    return Reply.onEventThread(this::askedEnough, this::complain);
+  }
+
+  private void askedEnough() {
+    isAsking = false;
+    ask(null);
+    complaint = "";
+    words();
+    focus();
   }
 
   private void keep() {
@@ -197,6 +296,12 @@ public final class RackScreen extends Page {
     if (entry == null) {
       return;
     }
+    String out = form.standsOut();
+    if (!out.isEmpty() && !out.equals(confirmed)) {
+      confirmed = out;
+      complain(RackWords.confirm(out));
+      return;
+    }
     Reply reply = Reply.onEventThread(() -> openRecord(entry.tag()), this::complain);
     if (isNew) {
       actions.enter(entry, reply);
@@ -205,15 +310,34 @@ public final class RackScreen extends Page {
     }
   }
 
+  private void undo() {
+    if (side != Side.FORM && !isAsking) {
+      actions.undo(Reply.onEventThread(() -> {}, this::complain));
+    }
+  }
+
   private void complain(String words) {
     complaint = words;
+    if (isAsking) {
+      isAsking = false;
+      ask(null);
+      focus();
+    }
     words();
+  }
+
+  /** What was complained of may be mended now. */
+  private void formTyped() {
+    if (side == Side.FORM) {
+      complaint = "";
+      words();
+    }
   }
 
   private void back() {
     if (side == Side.LIST) {
       filter.setText("");
-    } else {
+    } else if (!isAsking) {
       turnTo(side == Side.FORM && !isNew ? Side.RECORD : Side.LIST);
     }
   }
@@ -221,6 +345,7 @@ public final class RackScreen extends Page {
   private void turnTo(Side to) {
     side = to;
     complaint = "";
+    confirmed = "";
     cards.show(sides, to.name());
     words();
     focus();

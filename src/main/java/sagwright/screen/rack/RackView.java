@@ -3,6 +3,7 @@ package sagwright.screen.rack;
 import java.util.List;
 import sagwright.beam.Taper;
 import sagwright.screen.ShopUnits;
+import sagwright.wood.Grain;
 
 /**
  * All that the rack shows at one moment. Immutable.
@@ -11,9 +12,15 @@ import sagwright.screen.ShopUnits;
  * @param open the record that was asked for, null for none
  * @param species names to choose from
  * @param stages names to choose from, in the order in which a blank passes them
+ * @param said what was done, one line; empty for nothing
  */
 public record RackView(
-    List<Row> blanks, Opened open, List<String> species, List<String> stages, ShopUnits units) {
+    List<Row> blanks,
+    Opened open,
+    List<String> species,
+    List<String> stages,
+    ShopUnits units,
+    String said) {
   public RackView {
     blanks = List.copyOf(blanks);
     species = List.copyOf(species);
@@ -26,6 +33,9 @@ public record RackView(
    * @param stiffnessNPerMm of the shaft alone, newest kept answer
    * @param tested day of the newest run, ISO 8601; empty for none
    * @param promisedTo number of an order; empty for none
+   * @param grain {@link Grain#UNSEEN} where nobody has looked
+   * @param seasoning a few words
+   * @param words all that the filter looks into, in lower case
    */
   public record Row(
       String tag,
@@ -35,18 +45,22 @@ public record RackView(
       Double stiffnessNPerMm,
       Double modulusGPa,
       String tested,
-      String promisedTo) {}
+      String promisedTo,
+      Grain grain,
+      String seasoning,
+      String words) {}
 
   /**
    * The record of one blank.
    *
-   * @param details one line under its tag
+   * @param details one line beside its tag
+   * @param wood how it has seasoned and how its grain looks, one line
    * @param taper as measured last
    * @param entry the same as it was written down, to start newer measurements from
    * @param events oldest first
    */
   public record Opened(
-      String tag, String details, Taper taper, BlankEntry entry, List<Event> events) {
+      String tag, String details, String wood, Taper taper, BlankEntry entry, List<Event> events) {
     public Opened {
       events = List.copyOf(events);
     }

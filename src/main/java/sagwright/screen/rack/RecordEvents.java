@@ -13,11 +13,16 @@ import java.util.List;
 import java.util.Locale;
 import sagwright.job.BlankRecord;
 import sagwright.job.RecordFigures;
+import sagwright.job.RecordFigures.Measured;
 import sagwright.quantity.Figures;
+import sagwright.screen.ShopUnits;
+import sagwright.screen.WoodWords;
 import sagwright.uncertainty.Estimate;
 import sagwright.workshop.CaliperEntry;
 import sagwright.workshop.Grade;
+import sagwright.workshop.GrainEntry;
 import sagwright.workshop.Note;
+import sagwright.workshop.PromiseEntry;
 import sagwright.workshop.Run;
 import sagwright.workshop.StageEntry;
 
@@ -33,15 +38,19 @@ final class RecordEvents {
 
   private record Dated(Instant at, RackView.Event event) {}
 
-  static List<RackView.Event> of(BlankRecord record) {
+  static List<RackView.Event> of(BlankRecord record, ShopUnits units) {
     List<Dated> events = new ArrayList<>();
-    boolean isFirst = true;
-    for (CaliperEntry entry : record.caliperEntries()) {
-      Double massG = RecordFigures.massG(entry);
-      String figures = massG == null ? "" : Figures.rounded(massG, 1) + " g";
-      String why = isFirst ? "" : entry.why();
-      add(events, entry.at(), isFirst ? "entered" : "measured", figures, why, false);
-      isFirst = false;
+    calipers(events, record);
+    for (GrainEntry entry : record.grains()) {
+      String grain = WoodWords.grain(entry.grain(), units);
+      String looks = entry.grain().looks() == null ? "" : entry.grain().looks();
+      boolean isBare = grain.isEmpty();
+      add(events, entry.at(), "grain", isBare ? looks : grain, isBare ? "" : looks, false);
+    }
+    for (PromiseEntry entry : record.promises()) {
+      String what = entry.isMade() ? "promised" : "taken back";
+      String details = entry.initials() == null ? "" : "by " + entry.initials();
+      add(events, entry.at(), what, "to " + entry.orderNumber(), details, false);
     }
     for (StageEntry stage : record.stages()) {
       add(events, stage.at(), "stage", stage.stage(), "", false);
@@ -71,11 +80,27 @@ final class RecordEvents {
     for (Note note : record.notes()) {
       add(events, note.at(), "note", note.words(), note.initials(), false);
     }
-    if (record.state().promisedTo() != null) {
-      String to = record.state().promisedTo();
-      add(events, NOW, "promised", "to " + to, "", false);
+    if (record.state().endedWhy() != null) {
+      add(events, NOW, "ended", record.state().endedWhy(), "", false);
     }
     return events.stream().sorted(Comparator.comparing(Dated::at)).map(Dated::event).toList();
+  }
+
+  private static void calipers(List<Dated> events, BlankRecord record) {
+    Measured before = null;
+    for (CaliperEntry entry : record.caliperEntries()) {
+      Measured now = RecordFigures.of(entry);
+      boolean isFirst = before == null;
+      String details = isFirst && entry.why().equals("entered") ? "" : entry.why();
+      add(
+          events,
+          entry.at(),
+          CaliperEvents.what(before, now),
+          CaliperEvents.figures(before, now),
+          details,
+          false);
+      before = now;
+    }
   }
 
   private static String figures(Run run) {

@@ -1,5 +1,6 @@
 package sagwright.screen.rack;
 
+import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import net.miginfocom.swing.MigLayout;
@@ -7,32 +8,44 @@ import sagwright.drawing.FinishDrawing;
 import sagwright.screen.ShaftPicture;
 import sagwright.screen.theme.Lists;
 import sagwright.screen.theme.QuietButton;
+import sagwright.screen.theme.Text;
 
 /** The record of one blank: the shaft as measured last, and its time line. */
 final class RecordPanel extends JPanel {
   private static final long serialVersionUID = 1L;
 
   private final ShaftPicture shaft = new ShaftPicture("record.shaft", "not measured yet");
+  private final JLabel wood = Text.second("");
   private final TimeLine events = new TimeLine();
 
-  RecordPanel(Runnable back, Runnable measure) {
+  RecordPanel(RecordKeys keys) {
     super(new MigLayout("insets 4 0 0 0, gap 0 8", "[grow,fill]", "[][grow,fill][]"));
     setName("rack.record");
     add(shaft, "growx, hmin pref, wrap");
     JScrollPane scroll = Lists.scrolled(events);
     add(scroll, "grow, hmin 100, wrap");
-    QuietButton toRack = new QuietButton("record.back", "back to the rack", "Esc");
-    toRack.addActionListener(e -> back.run());
-    QuietButton anew = new QuietButton("record.measure", "measure anew", "M");
-    anew.addActionListener(e -> measure.run());
-    JPanel doings = new JPanel(new MigLayout("insets 0, gap 16 0"));
-    doings.add(toRack);
-    doings.add(anew);
+    JPanel doings = new JPanel(new MigLayout("insets 0, gap 16 0", "", "[center]"));
+    quiet(doings, "back", "back to the rack", "Esc", keys.back());
+    quiet(doings, "measure", "measure anew", "M", keys.measure());
+    quiet(doings, "weigh", "weigh", "W", keys.weigh());
+    quiet(doings, "note", "note", "A", keys.note());
+    quiet(doings, "end", "end", "E", keys.end());
+    doings.add(wood, "pushx, alignx right, wmin 0");
     add(doings, "growx");
+  }
+
+  /** What can be done with a record, by its buttons and its keys. */
+  record RecordKeys(Runnable back, Runnable measure, Runnable weigh, Runnable note, Runnable end) {}
+
+  private static void quiet(JPanel to, String name, String words, String key, Runnable run) {
+    QuietButton button = new QuietButton("record." + name, words, key);
+    button.addActionListener(e -> run.run());
+    to.add(button);
   }
 
   void show(RackView.Opened record) {
     shaft.show(FinishDrawing.Scene.of(record.taper()));
+    wood.setText(record.wood());
     events.show(record.events());
   }
 }

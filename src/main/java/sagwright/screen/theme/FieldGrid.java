@@ -4,6 +4,7 @@ import java.awt.Dimension;
 import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntFunction;
 import javax.accessibility.AccessibleContext;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
@@ -14,7 +15,8 @@ import net.miginfocom.swing.MigLayout;
 
 /**
  * Lines of figures to be typed one after the other. Enter goes to the next field, a new line
- * appears when the last is begun, Enter on an empty line ends the list.
+ * appears when the last is begun, Enter on an empty line ends the list. A column may be given by
+ * the program, another passed over by Enter: then one figure and Enter are all that a line takes.
  */
 public final class FieldGrid extends JPanel implements Scrollable {
   private static final long serialVersionUID = 1L;
@@ -25,6 +27,8 @@ public final class FieldGrid extends JPanel implements Scrollable {
   private final transient Runnable ended;
   private final transient Runnable changed;
   private boolean filling;
+  private transient IntFunction<String> given; // of the first column; null where it is typed
+  private int enterPassesFrom;
 
   /**
    * @param columns the heads, with their units
@@ -38,6 +42,7 @@ public final class FieldGrid extends JPanel implements Scrollable {
             "insets 0, gap 10 2, wrap " + (columns.size() + 1),
             "[24!]" + "[grow,fill,sizegroup f]".repeat(columns.size())));
     this.columns = List.copyOf(columns);
+    this.enterPassesFrom = columns.size();
     this.ended = ended;
     this.changed = changed;
     setName(name);
@@ -67,18 +72,61 @@ public final class FieldGrid extends JPanel implements Scrollable {
       line.add(field);
       add(field, "hmin " + FIELD_HEIGHT);
     }
+    give(number - 1);
     revalidate();
   }
 
+  /**
+   * The first column is given by the program, and its fields are not typed into.
+   *
+   * @param textOfLine of a line counted from 0, null behind the last; null: it is typed again
+   */
+  public void giveFirstColumn(IntFunction<String> textOfLine) {
+    given = textOfLine;
+    filling = true;
+    for (int i = 0; i < lines.size(); i++) {
+      give(i);
+    }
+    filling = false;
+    changed.run();
+  }
+
+  private void give(int at) {
+    JTextField first = lines.get(at).get(0);
+    boolean wasGiven = !first.isEnabled();
+    if (given != null) {
+      String text = given.apply(at);
+      first.setText(text == null ? "" : text);
+      lines.get(at).forEach(field -> field.setEnabled(text != null));
+      first.setEnabled(false);
+    } else if (wasGiven) {
+      lines.get(at).forEach(field -> field.setEnabled(true));
+      if (isEmpty(lines.get(at).subList(1, columns.size()))) {
+        first.setText("");
+      }
+    }
+  }
+
+  /** From a column on, Enter goes to the next line; Tab still leads to what is passed over. */
+  public void enterPassesFrom(int column) {
+    enterPassesFrom = column;
+  }
+
+  private int firstTyped() {
+    return given == null ? 0 : 1;
+  }
+
   private void enter(List<JTextField> line, int column) {
-    if (column == 0 && isEmpty(line)) {
+    if (column == firstTyped() && isEmpty(line)) {
       ended.run();
-    } else if (column + 1 < line.size()) {
+    } else if (column + 1 < enterPassesFrom) {
       focus(line.get(column + 1));
     } else {
       int next = lines.indexOf(line) + 1;
-      if (next < lines.size()) {
-        focus(lines.get(next).get(0));
+      if (next < lines.size() && lines.get(next).get(firstTyped()).isEnabled()) {
+        focus(lines.get(next).get(firstTyped()));
+      } else {
+        ended.run();
       }
     }
   }
@@ -88,8 +136,11 @@ public final class FieldGrid extends JPanel implements Scrollable {
     scrollRectToVisible(field.getBounds());
   }
 
+  /** What the program has given does not count. */
   private static boolean isEmpty(List<JTextField> line) {
-    return line.stream().allMatch(field -> field.getText().isBlank());
+    return line.stream()
+        .filter(field -> field.isEnabled())
+        .allMatch(field -> field.getText().isBlank());
   }
 
   /** A line that is not empty, and its number counted from 1. */
@@ -116,6 +167,7 @@ public final class FieldGrid extends JPanel implements Scrollable {
       for (int column = 0; column < columns.size(); column++) {
         lines.get(i).get(column).setText(i < texts.size() ? texts.get(i).get(column) : "");
       }
+      give(i);
     }
     filling = false;
     changed.run();
@@ -138,7 +190,7 @@ public final class FieldGrid extends JPanel implements Scrollable {
   }
 
   public void focusFirst() {
-    lines.get(0).get(0).requestFocusInWindow();
+    lines.get(0).get(firstTyped()).requestFocusInWindow();
   }
 
   private void typed(List<JTextField> line) {

@@ -23,6 +23,8 @@ import javax.swing.JTable;
 import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.RowFilter;
+import javax.swing.RowSorter.SortKey;
+import javax.swing.SortOrder;
 import javax.swing.SwingConstants;
 import javax.swing.border.Border;
 import javax.swing.table.AbstractTableModel;
@@ -32,8 +34,8 @@ import javax.swing.table.TableRowSorter;
 import sagwright.quantity.Figures;
 
 /**
- * A table of immutable rows: sorted by a click on any head, filtered as is typed, opened by Enter
- * or a double click. Figures stand right, on their decimal point.
+ * A table of immutable rows: sorted by a click on any head or by keys, filtered as is typed, opened
+ * by Enter or a double click. Figures stand right, on their decimal point.
  *
  * @param <R> a row
  */
@@ -177,6 +179,35 @@ public final class RowTable<R> extends JTable implements Zoom.Zoomed {
     select(Math.max(0, Math.min(getRowCount() - 1, getSelectedRow() + by)));
   }
 
+  /**
+   * Sorts by another column, the same way round.
+   *
+   * @param by 1 for the next, −1 for the one before; the last is followed by the first
+   */
+  public void sortByNext(int by) {
+    SortKey now = sortKey();
+    int column = now == null ? Math.min(by, 0) : now.getColumn() + by;
+    sort(
+        Math.floorMod(column, getColumnCount()),
+        now == null ? SortOrder.ASCENDING : now.getSortOrder());
+  }
+
+  /** Sorts by the same column, from the other end. */
+  public void sortTheOtherWay() {
+    SortKey now = sortKey();
+    boolean isFalling = now != null && now.getSortOrder() == SortOrder.DESCENDING;
+    sort(now == null ? 0 : now.getColumn(), isFalling ? SortOrder.ASCENDING : SortOrder.DESCENDING);
+  }
+
+  private void sort(int column, SortOrder order) {
+    sorter.setSortKeys(List.of(new SortKey(column, order)));
+    select(0);
+  }
+
+  private SortKey sortKey() {
+    return sorter.getSortKeys().isEmpty() ? null : sorter.getSortKeys().get(0);
+  }
+
   private void select(int row) {
     if (row < getRowCount()) {
       setRowSelectionInterval(row, row);
@@ -272,6 +303,20 @@ public final class RowTable<R> extends JTable implements Zoom.Zoomed {
   private final class Head implements TableCellRenderer {
     private final TableCellRenderer plain;
 
+    /** A unit behind a comma goes under its name. */
+    private static String inTwoLines(String title, boolean figures) {
+      int comma = title.indexOf(", ");
+      return comma < 0
+          ? title
+          : "<html><div align="
+              + (figures ? "right" : "left")
+              + ">"
+              + title.substring(0, comma)
+              + "<br>"
+              + title.substring(comma + 2)
+              + "</div></html>";
+    }
+
     Head(TableCellRenderer plain) {
       this.plain = plain;
     }
@@ -286,6 +331,7 @@ public final class RowTable<R> extends JTable implements Zoom.Zoomed {
         label.setHorizontalAlignment(figures ? SwingConstants.TRAILING : SwingConstants.LEADING);
         int left = column == 0 ? MARK + 8 : ROOM_LEFT;
         label.setBorder(BorderFactory.createEmptyBorder(0, left, 0, ROOM_RIGHT));
+        label.setText(inTwoLines(String.valueOf(value), figures));
         label
             .getAccessibleContext()
             .setAccessibleName(String.valueOf(value).toLowerCase(Locale.ROOT));

@@ -32,6 +32,7 @@ import sagwright.screen.ShopUnits;
 import sagwright.screen.choose.ChooseView.Closely;
 import sagwright.screen.choose.ChooseView.Cost;
 import sagwright.uncertainty.Estimate;
+import sagwright.workshop.Blank;
 import sagwright.workshop.BlankState;
 
 /** An invented order and rack, held against each other as a workshop's would be. */
@@ -163,7 +164,8 @@ public final class ChooseExample {
       OrderTrial trial, List<Candidate> candidates, Map<String, BlankState> states) {
     List<RankBlanks.Ranked> ranked = new ArrayList<>();
     for (Standing standing : Ranking.of(trial, candidates, RankingWeights.STIFFNESS_FIRST)) {
-      ranked.add(new RankBlanks.Ranked(standing, states.get(standing.tag()), null));
+      Blank blank = new Blank(standing.tag().hashCode(), standing.tag());
+      ranked.add(new RankBlanks.Ranked(standing, blank, states.get(standing.tag()), null));
     }
     return ranked;
   }

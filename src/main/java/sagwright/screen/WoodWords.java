@@ -1,0 +1,97 @@
+package sagwright.screen;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import sagwright.quantity.Figures;
+import sagwright.quantity.Unit;
+import sagwright.wood.Grain;
+import sagwright.wood.Seasoning;
+
+/** Grain and seasoning as the screens say them. */
+public final class WoodWords {
+  private static final double CM_PER_INCH = 2.54;
+
+  private WoodWords() {}
+
+  /** What grain lines are counted over: an inch where lengths are read in inches, else a cm. */
+  public static String per(ShopUnits units) {
+    return units.length() == Unit.INCH ? "an inch" : "a cm";
+  }
+
+  /** Lines over the shop's length; null where not counted. */
+  public static Double lines(Grain grain, ShopUnits units) {
+    return grain.linesPerCm() == null ? null : grain.linesPerCm() * perCm(units);
+  }
+
+  /** Lines a centimetre from those over the shop's length. */
+  public static Double linesPerCm(Double lines, ShopUnits units) {
+    return lines == null ? null : lines / perCm(units);
+  }
+
+  private static double perCm(ShopUnits units) {
+    return units.length() == Unit.INCH ? CM_PER_INCH : 1;
+  }
+
+  /** "9, straight"; empty where nobody has looked. */
+  public static String grain(Grain grain, ShopUnits units) {
+    List<String> parts = new ArrayList<>();
+    if (grain.linesPerCm() != null) {
+      parts.add(Figures.rounded(lines(grain, units), 0));
+    }
+    if (grain.runOut() != null) {
+      parts.add(grain.runOut().inWords());
+    }
+    return String.join(", ", parts);
+  }
+
+  /** A few words for a column. */
+  public static String seasoning(Seasoning seasoning) {
+    return switch (seasoning.state()) {
+      case SETTLED -> "settled";
+      case DRYING ->
+          Double.isNaN(seasoning.daysMore())
+              ? "loses " + aWeek(seasoning.lossGPerWeek())
+              : days(seasoning.daysMore()) + " more";
+      case GAINING -> "gains " + aWeek(-seasoning.lossGPerWeek());
+      case UNKNOWN -> "weigh it";
+    };
+  }
+
+  /** The same in a sentence's part, with the time since the last turning. */
+  public static String seasoningWhole(Seasoning seasoning) {
+    return since(seasoning)
+        + switch (seasoning.state()) {
+          case SETTLED -> ", settled";
+          case DRYING -> ", " + drying(seasoning);
+          case GAINING -> ", gains " + aWeek(-seasoning.lossGPerWeek());
+          case UNKNOWN -> ", not weighed twice a week apart since";
+        };
+  }
+
+  /** "loses 0.9 g a week, ready in about 19 days". */
+  public static String drying(Seasoning seasoning) {
+    return "loses "
+        + aWeek(seasoning.lossGPerWeek())
+        + (Double.isNaN(seasoning.daysMore())
+            ? ""
+            : ", ready in about " + days(seasoning.daysMore()));
+  }
+
+  private static String since(Seasoning seasoning) {
+    Duration since = seasoning.sinceTurned();
+    return (seasoning.wasTurned() ? "turned " : "here since ")
+        + days(since.toDays())
+        + (seasoning.wasTurned() ? " ago" : "");
+  }
+
+  private static String days(double days) {
+    long whole = (long) Math.ceil(days);
+    return whole == 1 ? "1 day" : whole + " days";
+  }
+
+  private static String aWeek(double gPerWeek) {
+    return String.format(Locale.ROOT, gPerWeek < 10 ? "%.1f g a week" : "%.0f g a week", gPerWeek);
+  }
+}

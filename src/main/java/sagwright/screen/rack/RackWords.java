@@ -1,0 +1,38 @@
+package sagwright.screen.rack;
+
+/** What the foot of the rack says. */
+final class RackWords {
+  private RackWords() {}
+
+  /** What to do on the list. */
+  static final String LIST = "Enter opens a record.  Ctrl N writes a blank down.";
+
+  static final String LIST_MORE =
+      "Ctrl S sorts by the next column, Ctrl R from the other end.  Ctrl Z takes the last action"
+          + " back.";
+
+  /** What to do with a record. */
+  static final String RECORD = "Enter lays it on the bench.  M measures it anew.";
+
+  static final String RECORD_MORE =
+      "W weighs, A adds a note, E ends it, Ctrl Z takes the last action back.  What was measured"
+          + " stays: a newer entry follows it.";
+
+  static final String FORM_MORE = "Other units may be typed: 58 in, 18½ oz, 147.3 cm.";
+
+  /**
+   * What the form says.
+   *
+   * @param standsOut the readings that stand out from a fair taper; empty for none
+   */
+  static String form(String standsOut) {
+    return standsOut.isEmpty()
+        ? "Enter goes on.  Ctrl Enter keeps it."
+        : "Misread? " + standsOut + ".";
+  }
+
+  /** The same where it is to be kept. */
+  static String confirm(String standsOut) {
+    return "Misread? " + standsOut + ".  Ctrl Enter again keeps it as it is.";
+  }
+}
