@@ -22,6 +22,7 @@ import sagwright.job.CalibrationInForce;
 import sagwright.job.CheckRodState;
 import sagwright.job.ChecksShop;
 import sagwright.job.ChoosingShop;
+import sagwright.job.GradeAgain;
 import sagwright.job.PracticeRack;
 import sagwright.screen.Mailbox;
 import sagwright.screen.MainWindow;
@@ -189,7 +190,12 @@ final class WindowStart implements Windows {
                     });
             OrdersDesk ordersDesk = new OrdersDesk(workshop, species, work, ordersMail);
             SettingsDesk settingsDesk =
-                new SettingsDesk(workshop, shop.place().ports(), work, settingsMail);
+                new SettingsDesk(
+                    workshop,
+                    new GradeAgain(workshop, species),
+                    shop.place().ports(),
+                    work,
+                    settingsMail);
             BenchScreen bench = new BenchScreen(benchMail, benchDesk);
             shell.add(bench);
             shell.add(new RackScreen(rackMail, rackDesk));

@@ -2,6 +2,7 @@ package sagwright.command;
 
 import java.util.stream.Collectors;
 import sagwright.job.BlankRecord;
+import sagwright.job.GradeChange;
 import sagwright.quantity.Figures;
 import sagwright.sheet.JsonLine;
 import sagwright.uncertainty.Estimate;
@@ -39,6 +40,15 @@ final class BlankTable {
     }
     for (Grade grade : blankRecord.grades()) {
       add(table, grade);
+      GradeChange change = blankRecord.changes().get(grade.id());
+      if (change != null) {
+        table.note(
+            "  "
+                + Figures.chanceChange(
+                    change.wasChance(), change.isChance(), grade.basis().sureness())
+                + ": "
+                + String.join("; ", change.because()));
+      }
     }
     for (Note note : blankRecord.notes()) {
       table.note(day(note.at().toString()) + "  note: " + note.words());

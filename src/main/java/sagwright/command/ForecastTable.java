@@ -18,12 +18,12 @@ final class ForecastTable {
     table.title(
         (tag == null ? "untagged shaft" : tag) + (order == null ? "" : " for " + order),
         "± is 95 %");
-    row(table, graded.grade());
+    row(table, graded.grade(), graded.sureness());
     for (AskGrade also : graded.alsoAsked()) {
-      row(table, also);
+      row(table, also, graded.sureness());
     }
     if (!graded.alsoAsked().isEmpty()) {
-      table.row("all of these", chance(graded.chanceOfAll()), "in 100");
+      table.row("all of these", chance(graded.chanceOfAll(), graded.sureness()), "in 100");
     }
     Forecast forecast = graded.forecast();
     table.row("weight", orDash(forecast.massG(), 1), "g");
@@ -43,7 +43,7 @@ final class ForecastTable {
     return table.toString();
   }
 
-  private static void row(TextTable table, AskGrade grade) {
+  private static void row(TextTable table, AskGrade grade, Sureness sureness) {
     table.row(
         "asked "
             + Figures.asTyped(grade.ask().stiffnessNPerMm())
@@ -55,12 +55,12 @@ final class ForecastTable {
         "N/mm  "
             + grade.verdict().word()
             + ", "
-            + chance(grade.chanceWithinTolerance())
+            + chance(grade.chanceWithinTolerance(), sureness)
             + " in 100 inside");
   }
 
-  private static String chance(double chance) {
-    return Figures.chancePercent(chance, Sureness.USUAL.chance());
+  private static String chance(double chance, Sureness sureness) {
+    return Figures.chancePercent(chance, sureness.chance());
   }
 
   private static String orDash(Double value, int decimals) {

@@ -5,6 +5,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import sagwright.job.GradeBlank;
+import sagwright.job.Signature;
 import sagwright.run.PoorRunException;
 import sagwright.sheet.JsonLine;
 import sagwright.wood.SpeciesTable;
@@ -24,6 +25,12 @@ final class GradeCommand implements Callable<Integer> {
   @Option(names = "--order", required = true, paramLabel = "ID", description = "the order's number")
   private String order;
 
+  @Option(
+      names = "--initials",
+      paramLabel = "KM",
+      description = "who grades it; left out, the initials that the shop has set")
+  private String initials;
+
   @Option(names = "--json", description = "one JSON object on one line")
   private boolean json;
 
@@ -38,7 +45,7 @@ final class GradeCommand implements Callable<Integer> {
   @Override
   public Integer call() throws WorkshopException, PoorRunException {
     try (Workshop workshop = workshopOption.open()) {
-      GradeBlank.Graded graded = new GradeBlank(workshop, species).grade(tag, order);
+      GradeBlank.Graded graded = new GradeBlank(workshop, species).grade(tag, order, initials());
       console
           .out()
           .println(
@@ -47,5 +54,9 @@ final class GradeCommand implements Callable<Integer> {
                   : ForecastTable.of(tag, graded.graded()).stripTrailing());
     }
     return ExitCode.ANSWER;
+  }
+
+  private String initials() throws WorkshopException {
+    return initials == null ? null : Signature.requireInitials(initials);
   }
 }

@@ -19,6 +19,7 @@ import sagwright.bench.HeadTiming;
 import sagwright.bench.LineNotOpenedException;
 import sagwright.bench.LineOpener;
 import sagwright.job.BlankShaft;
+import sagwright.job.GradeAgain;
 import sagwright.job.GradeBlank;
 import sagwright.job.RecordTest;
 import sagwright.job.RunAnswer;
@@ -159,6 +160,7 @@ final class RecordCommand implements Callable<Integer> {
               ? null
               : new GradeBlank(workshop, species)
                   .grade(setting.blank().tag(), setting.order().number());
+      new GradeAgain(workshop, species).of(setting.blank()); // for its other orders
       if (json) {
         JsonLine answer = RunAnswer.of(run);
         return (graded == null ? answer : answer.putJson("grade", graded.json())).toString();

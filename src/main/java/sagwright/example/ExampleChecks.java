@@ -14,6 +14,7 @@ import sagwright.check.LocalGravity;
 import sagwright.check.PoorPointsException;
 import sagwright.job.CalibrationInForce;
 import sagwright.job.CheckRods;
+import sagwright.job.GradeAgain;
 import sagwright.job.KeepCalibration;
 import sagwright.job.Signature;
 import sagwright.uncertainty.Estimate;
@@ -57,7 +58,7 @@ final class ExampleChecks {
       SetUp usual) {
     this.workshop = workshop;
     this.rods = new CheckRods(workshop, species);
-    this.keep = new KeepCalibration(workshop, inForce, clock);
+    this.keep = new KeepCalibration(workshop, inForce, clock, new GradeAgain(workshop, species));
     this.bench = bench;
     this.usual = usual;
   }

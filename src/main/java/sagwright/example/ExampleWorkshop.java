@@ -103,7 +103,7 @@ public final class ExampleWorkshop {
       ExampleRack rack = new ExampleRack(species);
       Diary diary = new Diary(today);
       ExampleOrders orders = new ExampleOrders(rack, usual, diary::day);
-      KeepOrder keepOrder = new KeepOrder(workshop);
+      KeepOrder keepOrder = new KeepOrder(workshop, species);
       for (ExampleOrder order : orders.all()) {
         diary.on(order.takenDaysAgo(), 0.2, MAKER, () -> keepOrder.take(order.order()));
       }

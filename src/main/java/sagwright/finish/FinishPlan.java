@@ -56,17 +56,16 @@ public record FinishPlan(
     return new FinishPlan(taper, diameterUncertaintyMm, cutFromMm, ferrule, splice, others, extras);
   }
 
+  /** The same plan of another taper. */
+  public FinishPlan shapedAs(Taper other) {
+    return new FinishPlan(
+        other, diameterUncertaintyMm, cutFromMm, ferrule, splice, weights, extras);
+  }
+
   /** The same plan planed so much thicker everywhere (thinner where below 0). */
   public FinishPlan thickerBy(double mm) {
     List<Station> knots =
         taper.stations().stream().map(k -> Station.round(k.xMm(), k.depthMm() + mm)).toList();
-    return new FinishPlan(
-        Taper.round(knots, lengthMm()),
-        diameterUncertaintyMm,
-        cutFromMm,
-        ferrule,
-        splice,
-        weights,
-        extras);
+    return shapedAs(Taper.round(knots, lengthMm()));
   }
 }

@@ -7,6 +7,7 @@ import sagwright.uncertainty.Warning;
 /**
  * A forecast held against an order.
  *
+ * @param sureness that its words were given by
  * @param grade of the order's ask
  * @param alsoAsked grades of what else is asked, in the order's order
  * @param chanceOfAll that all of them lie within their tolerances, the errors that they share
@@ -16,6 +17,7 @@ import sagwright.uncertainty.Warning;
 public record GradedForecast(
     Order order,
     Forecast forecast,
+    Sureness sureness,
     AskGrade grade,
     List<AskGrade> alsoAsked,
     double chanceOfAll,

@@ -56,6 +56,7 @@ public final class Grader {
     return new GradedForecast(
         order,
         forecast,
+        sureness,
         grades.get(0),
         grades.subList(1, grades.size()),
         chanceOfAll(order, stiffnesses),

@@ -74,8 +74,9 @@ public final class BenchShop {
     return WordScale.AT_FIRST;
   }
 
-  public Sureness sureness() {
-    return Sureness.USUAL;
+  /** How sure the shop wants to be, as it is set now. */
+  public Sureness sureness() throws WorkshopException {
+    return new ShopSettings(workshop).sureness();
   }
 
   public SafeStress safeStress(Shaft shaft) {
@@ -118,7 +119,8 @@ public final class BenchShop {
   }
 
   /** What the runs make of the finished shaft; nothing is stored. */
-  public GradedForecast forecast(RunsTogether together, LaidBlank laid, Order order) {
+  public GradedForecast forecast(RunsTogether together, LaidBlank laid, Order order)
+      throws WorkshopException {
     return new ForecastShaft(species, sureness()).of(together, laid.before(), order);
   }
 
@@ -149,7 +151,9 @@ public final class BenchShop {
   /** Keeps how far the laid blank is off straight, by rolling it past the gauge. */
   public Bow keepBow(LaidBlank laid, double[] turnDegrees, double[] readingMm)
       throws WorkshopException {
-    return new KeepBow(workshop).keep(laid, turnDegrees, readingMm);
+    Bow bow = new KeepBow(workshop).keep(laid, turnDegrees, readingMm);
+    gradeAgain(laid.blank());
+    return bow;
   }
 
   /** A run that no longer counts; it stays on the record. */
@@ -162,15 +166,25 @@ public final class BenchShop {
     workshop.runs().keep(run);
   }
 
-  /** Grades a blank and keeps the grade on its record. */
+  /**
+   * Grades a blank and keeps the grade on its record; its grades for other orders are given again.
+   */
   public GradeBlank.Graded grade(Blank blank, WorkshopOrder order)
       throws WorkshopException, PoorRunException {
-    return new GradeBlank(workshop, species).grade(blank.tag(), order.number());
+    GradeBlank.Graded graded = new GradeBlank(workshop, species).grade(blank.tag(), order.number());
+    gradeAgain(blank);
+    return graded;
+  }
+
+  /** Something has changed that a blank's grades rest on. */
+  public void gradeAgain(Blank blank) throws WorkshopException {
+    new GradeAgain(workshop, species).of(blank);
   }
 
   /** Moves a run that lay under the wrong blank; its trace stays. */
   public void move(Run run, Blank to) throws WorkshopException {
     workshop.runs().move(run, to, "the result suited another blank's record");
+    new GradeAgain(workshop, species).all(); // of the blank that it came from, too
   }
 
   public Run keepHandRead(LaidBlank laid, HandReadings pairs) throws WorkshopException {
@@ -196,7 +210,7 @@ public final class BenchShop {
 
   /** Takes the last action back that can be taken back, and says which. */
   public String undoLast() throws WorkshopException {
-    return workshop.actions().undoLast().what();
+    return new TakeBack(workshop, species).last();
   }
 
   /** How many runs were cut off by a power failure or a crash, and are not closed yet. */

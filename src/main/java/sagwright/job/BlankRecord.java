@@ -1,7 +1,10 @@
 package sagwright.job;
 
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import sagwright.sheet.JsonLine;
 import sagwright.wood.Grain;
 import sagwright.workshop.Blank;
@@ -16,7 +19,12 @@ import sagwright.workshop.StageEntry;
 import sagwright.workshop.Workshop;
 import sagwright.workshop.WorkshopException;
 
-/** All that a workshop knows of one blank; every list oldest first. */
+/**
+ * All that a workshop knows of one blank; every list oldest first.
+ *
+ * @param changes by the number of each grade that followed another one for the same order: what
+ *     came out otherwise, and why
+ */
 public record BlankRecord(
     Blank blank,
     BlankState state,
@@ -24,21 +32,37 @@ public record BlankRecord(
     List<StageEntry> stages,
     List<Run> runs,
     List<Grade> grades,
+    Map<Long, GradeChange> changes,
     List<GrainEntry> grains,
     List<PromiseEntry> promises,
     List<Note> notes) {
   public static BlankRecord of(Workshop workshop, String tag) throws WorkshopException {
     Blank blank = workshop.blanks().require(tag);
+    List<Grade> grades = workshop.grades().of(blank);
     return new BlankRecord(
         blank,
         workshop.blanks().state(blank),
         workshop.blanks().caliperEntries(blank),
         workshop.blanks().stages(blank),
         workshop.runs().of(blank),
-        workshop.grades().of(blank),
+        grades,
+        changes(workshop, blank, grades),
         workshop.grains().of(blank),
         workshop.promises().of(blank),
         workshop.notes().of(blank));
+  }
+
+  private static Map<Long, GradeChange> changes(Workshop workshop, Blank blank, List<Grade> grades)
+      throws WorkshopException {
+    Map<Long, GradeChange> changes = new LinkedHashMap<>();
+    Map<String, Grade> before = new HashMap<>();
+    for (Grade grade : grades) {
+      Grade older = before.put(grade.orderNumber(), grade);
+      if (older != null) {
+        changes.put(grade.id(), GradeChange.between(workshop, blank, older, grade));
+      }
+    }
+    return changes;
   }
 
   /** On one line: docs/contract.md, section 7. */
@@ -50,7 +74,7 @@ public record BlankRecord(
         .put("ended", state.endedWhy())
         .put("free", state.isFree())
         .putObjects("runs", runs.stream().map(BlankRecord::line).toList())
-        .putObjects("grades", grades.stream().map(BlankRecord::line).toList())
+        .putObjects("grades", grades.stream().map(this::line).toList())
         .putObjects("caliperEntries", caliperEntries.stream().map(BlankRecord::line).toList())
         .putObjects(
             "stages",
@@ -100,18 +124,21 @@ public record BlankRecord(
           "modulusMPa",
           "modulusStdUncertaintyMPa");
 
-  private static JsonLine line(Grade grade) {
+  private JsonLine line(Grade grade) {
     JsonLine answer = JsonLine.parse(grade.answer());
-    return new JsonLine()
-        .put("gradeId", grade.id())
-        .put("at", grade.at().toString())
-        .put("order", grade.orderNumber())
-        .put("grade", answer.text("grade"))
-        .put("chanceWithinTolerance", answer.number("chanceWithinTolerance"))
-        .put("stiffnessNPerMm", answer.number("stiffnessNPerMm"))
-        .put("stiffnessStdUncertaintyNPerMm", answer.number("stiffnessStdUncertaintyNPerMm"))
-        .put("program", grade.program())
-        .put("initials", grade.initials());
+    GradeChange change = changes.get(grade.id());
+    JsonLine line =
+        new JsonLine()
+            .put("gradeId", grade.id())
+            .put("at", grade.at().toString())
+            .put("order", grade.orderNumber())
+            .put("grade", answer.text("grade"))
+            .put("chanceWithinTolerance", answer.number("chanceWithinTolerance"))
+            .put("stiffnessNPerMm", answer.number("stiffnessNPerMm"))
+            .put("stiffnessStdUncertaintyNPerMm", answer.number("stiffnessStdUncertaintyNPerMm"))
+            .put("program", grade.program())
+            .put("initials", grade.initials());
+    return change == null ? line : line.putTexts("because", change.because());
   }
 
   private static JsonLine line(CaliperEntry entry) {

@@ -26,6 +26,7 @@ public record BowWarning(double bowMm, double leastSpareMm) implements Warning {
     return new GradedForecast(
         graded.order(),
         graded.forecast(),
+        graded.sureness(),
         graded.grade(),
         graded.alsoAsked(),
         graded.chanceOfAll(),

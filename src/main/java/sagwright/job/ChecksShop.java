@@ -58,7 +58,8 @@ public final class ChecksShop {
     this.rod = rod;
     this.rods = new CheckRods(workshop, species);
     this.due = new DueChecks(inForce, rod, ground.clock());
-    this.keep = new KeepCalibration(workshop, inForce, ground.clock());
+    this.keep =
+        new KeepCalibration(workshop, inForce, ground.clock(), new GradeAgain(workshop, species));
     this.drafts = new CalibrationDrafts(workshop);
     this.healthFile = new BenchHealthFile(ground.program(), ground.clock());
   }
@@ -175,7 +176,7 @@ public final class ChecksShop {
     if (undoable().isEmpty()) {
       throw new WorkshopException("there is nothing here to undo");
     }
-    String what = workshop.actions().undoLast().what();
+    String what = new TakeBack(workshop, species).last();
     readAgain();
     return what;
   }

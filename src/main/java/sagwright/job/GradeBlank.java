@@ -1,5 +1,7 @@
 package sagwright.job;
 
+import java.util.ArrayList;
+import java.util.List;
 import sagwright.grade.GradedForecast;
 import sagwright.grade.Grader;
 import sagwright.grade.Order;
@@ -7,6 +9,7 @@ import sagwright.grade.Sureness;
 import sagwright.run.PoorRunException;
 import sagwright.sheet.AnswerWriter;
 import sagwright.sheet.SheetReader;
+import sagwright.uncertainty.Warning;
 import sagwright.wood.SpeciesTable;
 import sagwright.workshop.Blank;
 import sagwright.workshop.GradeBasis;
@@ -37,12 +40,36 @@ public final class GradeBlank {
    */
   public record Graded(long gradeId, GradedForecast graded, String json) {}
 
+  /** A grade that was worked out and is not stored yet. */
+  record WorkedOut(Blank blank, GradedForecast graded, GradeBasis basis, String json) {}
+
   /**
+   * Signed with the initials that the shop has set.
+   *
    * @throws PoorRunException where the blank has no run that counts
    */
   public Graded grade(String tag, String orderNumber) throws WorkshopException, PoorRunException {
-    Blank blank = workshop.blanks().require(tag);
-    WorkshopOrder stored = workshop.orders().require(orderNumber);
+    return grade(tag, orderNumber, null);
+  }
+
+  /**
+   * @param initials of who asks for it; null for those that the shop has set
+   * @throws PoorRunException where the blank has no run that counts
+   */
+  public Graded grade(String tag, String orderNumber, String initials)
+      throws WorkshopException, PoorRunException {
+    WorkedOut grade =
+        workOut(workshop.blanks().require(tag), workshop.orders().require(orderNumber));
+    return new Graded(
+        workshop.grades().add(grade.blank(), grade.basis(), grade.json(), initials),
+        grade.graded(),
+        grade.json());
+  }
+
+  /**
+   * @throws PoorRunException where the blank has no run that counts
+   */
+  WorkedOut workOut(Blank blank, WorkshopOrder stored) throws WorkshopException, PoorRunException {
     Order order = RankBlanks.read(stored);
     ShortRecord kept = workshop.shortRecords(reader).of(blank);
     KnownWood wood =
@@ -53,9 +80,11 @@ public final class GradeBlank {
     GradedForecast graded =
         BowWarning.beside(
             new Grader(sureness).grade(wood.in(kept.shaft()), order), kept.shaft().bowMm());
-    String json = AnswerWriter.forecast(blank.tag(), graded, wood.assumed(), wood.warnings());
+    List<Warning> warnings = new ArrayList<>(wood.warnings());
+    warnings.addAll(CalibrationChanged.since(workshop, wood.runIds()));
+    String json = AnswerWriter.forecast(blank.tag(), graded, wood.assumed(), warnings);
     GradeBasis basis =
         new GradeBasis(stored.versionId(), kept.caliperEntryId(), wood.runIds(), sureness.chance());
-    return new Graded(workshop.grades().add(blank, basis, json), graded, json);
+    return new WorkedOut(blank, graded, basis, json);
   }
 }

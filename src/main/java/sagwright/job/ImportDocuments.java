@@ -12,17 +12,20 @@ import sagwright.workshop.Intake;
 import sagwright.workshop.RunOutcome;
 import sagwright.workshop.Workshop;
 import sagwright.workshop.WorkshopException;
+import sagwright.workshop.WorkshopOrder;
 
 /** Brings sheets and orders into a workshop, each for itself. */
 public final class ImportDocuments {
   private final Intake intake;
   private final DocumentReader reader;
   private final EvaluateRun evaluate;
+  private final GradeAgain gradeAgain;
 
   public ImportDocuments(Workshop workshop, SpeciesTable species) {
     this.intake = workshop.intake(new SheetReader(species));
     this.reader = new DocumentReader(species);
     this.evaluate = new EvaluateRun(species);
+    this.gradeAgain = new GradeAgain(workshop, species);
   }
 
   /**
@@ -40,11 +43,14 @@ public final class ImportDocuments {
   public Brought bring(String text, boolean add) throws BadDocumentException, WorkshopException {
     Document document = reader.read(text);
     if (document instanceof OrderDocument order) {
-      return new Brought(null, intake.order(order.requireNumber(), add).number(), null, null);
+      WorkshopOrder arrived = intake.order(order.requireNumber(), add);
+      gradeAgain.of(arrived);
+      return new Brought(null, arrived.number(), null, null);
     }
     Sheet sheet = ((Sheet) document).requireTag();
     RunOutcome outcome = sheet.hasRun() ? evaluate.of(sheet, List.of()) : null;
     Intake.Arrival arrival = intake.sheet(sheet, outcome, add);
+    gradeAgain.of(arrival.blank());
     return new Brought(
         arrival.blank().tag(),
         null,

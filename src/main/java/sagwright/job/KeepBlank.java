@@ -18,10 +18,12 @@ import sagwright.workshop.WorkshopException;
 public final class KeepBlank {
   private final Workshop workshop;
   private final SheetReader reader;
+  private final GradeAgain gradeAgain;
 
   public KeepBlank(Workshop workshop, SpeciesTable species) {
     this.workshop = workshop;
     this.reader = new SheetReader(species);
+    this.gradeAgain = new GradeAgain(workshop, species);
   }
 
   /**
@@ -83,6 +85,7 @@ public final class KeepBlank {
         .blanks()
         .addCaliperEntry(
             known, sheet(newest, blank), isNewGrain ? blank.grain() : Grain.UNSEEN, why.trim());
+    gradeAgain.of(known);
   }
 
   /**

@@ -33,9 +33,15 @@ public final class KeepCalibration {
   private final Workshop workshop;
   private final CalibrationInForce inForce;
   private final InstantSource clock;
+  private final GradeAgain gradeAgain;
 
-  public KeepCalibration(Workshop workshop, CalibrationInForce inForce, InstantSource clock) {
+  /**
+   * @param gradeAgain for what was graded by runs of another calibration
+   */
+  public KeepCalibration(
+      Workshop workshop, CalibrationInForce inForce, InstantSource clock, GradeAgain gradeAgain) {
     this.workshop = workshop;
+    this.gradeAgain = gradeAgain;
     this.inForce = inForce;
     this.clock = clock;
   }
@@ -174,5 +180,6 @@ public final class KeepCalibration {
   private void add(String document) throws WorkshopException {
     workshop.calibrations().add(document);
     inForce.readAgain();
+    gradeAgain.all();
   }
 }

@@ -7,6 +7,7 @@ import sagwright.sheet.BadDocumentException;
 import sagwright.sheet.OrderDocument;
 import sagwright.sheet.OrderReader;
 import sagwright.sheet.OrderWriter;
+import sagwright.wood.SpeciesTable;
 import sagwright.workshop.Blank;
 import sagwright.workshop.Workshop;
 import sagwright.workshop.WorkshopException;
@@ -15,9 +16,11 @@ import sagwright.workshop.WorkshopOrder;
 /** Takes orders, changes them, and reads them again. */
 public final class KeepOrder {
   private final Workshop workshop;
+  private final GradeAgain gradeAgain;
 
-  public KeepOrder(Workshop workshop) {
+  public KeepOrder(Workshop workshop, SpeciesTable species) {
     this.workshop = workshop;
+    this.gradeAgain = new GradeAgain(workshop, species);
   }
 
   /**
@@ -44,7 +47,8 @@ public final class KeepOrder {
   public void change(Order order) throws WorkshopException {
     WorkshopOrder former = workshop.orders().require(order.number());
     try {
-      workshop.orders().change(former, document(OrderWriter.write(order, former.document())));
+      gradeAgain.of(
+          workshop.orders().change(former, document(OrderWriter.write(order, former.document()))));
     } catch (BadDocumentException e) {
       throw new WorkshopException(e.getMessage());
     }

@@ -119,8 +119,7 @@ public final class PlanFinish {
         List.of(),
         List.of(),
         PlannedLead.of(order.finish(), order.ask(), null, bore),
-        WoodWanted.by(order, ratio(order)),
-        sureness);
+        WoodWanted.by(order, ratio(order)));
   }
 
   private double ratio(Order order) {
@@ -147,8 +146,7 @@ public final class PlanFinish {
         planing,
         spliceEffects(order, wood, graded.forecast().cut().fromMm()),
         PlannedLead.of(order.finish(), order.ask(), wood.densityKgM3(), bore),
-        WoodWanted.by(order, wood.modulusToShearRatio()),
-        sureness);
+        WoodWanted.by(order, wood.modulusToShearRatio()));
   }
 
   private static List<Double> spliceEffects(Order order, BlankWood wood, double cutFromMm) {

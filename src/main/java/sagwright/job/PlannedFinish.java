@@ -5,7 +5,6 @@ import sagwright.beam.Taper;
 import sagwright.grade.GradedForecast;
 import sagwright.grade.Order;
 import sagwright.grade.PlaningStep;
-import sagwright.grade.Sureness;
 import sagwright.grade.WoodWanted;
 
 /**
@@ -28,8 +27,7 @@ public record PlannedFinish(
     List<PlaningStep> planing,
     List<Double> spliceEffects,
     PlannedLead lead,
-    WoodWanted wanted,
-    Sureness sureness) {
+    WoodWanted wanted) {
   public PlannedFinish {
     tags = List.copyOf(tags);
     planing = List.copyOf(planing);

@@ -19,10 +19,12 @@ import sagwright.workshop.WorkshopException;
 public final class SalvageRuns {
   private final Workshop workshop;
   private final CloseRun close;
+  private final GradeAgain gradeAgain;
 
   public SalvageRuns(Workshop workshop, SpeciesTable species) {
     this.workshop = workshop;
     this.close = new CloseRun(workshop, species);
+    this.gradeAgain = new GradeAgain(workshop, species);
   }
 
   /**
@@ -50,6 +52,7 @@ public final class SalvageRuns {
     RunStart start = cut.start();
     RecordedRun recorded = TestReplay.of(cut.wire(), plan(start), Ending.CUT_OFF);
     Run run = close.close(start, cut.journal(), recorded);
+    gradeAgain.of(start.blank());
     return new Salvaged(start.blank().tag(), recorded.samples().size(), run);
   }
 

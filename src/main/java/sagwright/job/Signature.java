@@ -17,13 +17,19 @@ public record Signature(String initials, int validDays) {
 
   /** This signature where it can be one; else the complaint is one line for people. */
   public Signature require() throws WorkshopException {
-    if (initials.isBlank() || initials.length() > MOST_INITIALS) {
-      throw new WorkshopException(
-          "initials: sign with one to " + MOST_INITIALS + " letters, so that it has a maker");
-    }
+    requireInitials(initials);
     if (validDays < 1 || validDays > MOST_VALID_DAYS) {
       throw new WorkshopException("holds for: 1 to " + MOST_VALID_DAYS + " days");
     }
     return this;
+  }
+
+  /** Initials that can be signed with; else the complaint is one line for people. */
+  public static String requireInitials(String initials) throws WorkshopException {
+    if (initials.isBlank() || initials.length() > MOST_INITIALS) {
+      throw new WorkshopException(
+          "initials: sign with one to " + MOST_INITIALS + " letters, so that it has a maker");
+    }
+    return initials;
   }
 }

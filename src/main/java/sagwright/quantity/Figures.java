@@ -101,6 +101,15 @@ public final class Figures {
     return shown.signum() == 0 && chance > 0 ? "under 1" : shown.toPlainString();
   }
 
+  /** How a chance has changed, each as {@link #chancePercent} has it. */
+  public static String chanceChange(double was, double is, double sureness) {
+    String before = chancePercent(was, sureness);
+    String now = chancePercent(is, sureness);
+    return before.equals(now)
+        ? "still " + now + " in 100"
+        : "was " + before + " in 100, now " + now;
+  }
+
   /**
    * Pads numbers to one width with figure spaces, so that right-aligned they stand on their decimal
    * point.

@@ -89,14 +89,22 @@ public final class Actions {
 
   /** Enters an action; the rows that it writes name it. */
   long begin(Handle handle, String what, boolean undoable) {
+    return begin(handle, what, undoable, null);
+  }
+
+  /**
+   * @param initials whose hand it was; null for the one that the shop has set
+   */
+  long begin(Handle handle, String what, boolean undoable, String initials) {
     return handle
         .createUpdate(
-            "insert into action (at, what, initials, undoable)"
-                + " values (:at, :what, (select value from setting where name = :initials),"
+            "insert into action (at, what, initials, undoable) values (:at, :what,"
+                + " coalesce(:initials, (select nullif(value, '') from setting where name = :set)),"
                 + " :undoable)")
         .bind("at", now())
         .bind("what", what)
-        .bind("initials", Settings.INITIALS)
+        .bind("initials", initials)
+        .bind("set", Settings.INITIALS)
         .bind("undoable", undoable ? 1 : 0)
         .executeAndReturnGeneratedKeys("id")
         .mapTo(Long.class)

@@ -159,6 +159,20 @@ public final class Runs {
                 .one());
   }
 
+  /**
+   * The calibration that was in force when a run was recorded; empty for one that came another way.
+   */
+  public Optional<String> calibration(Run run) throws WorkshopException {
+    return database.read(
+        handle ->
+            handle
+                .select(
+                    "select calibration from run where id = ? and calibration is not null",
+                    run.id())
+                .mapTo(String.class)
+                .findFirst());
+  }
+
   /** Every byte of a run as it came over the line; empty where there was none. */
   public byte[] wire(Run run) throws WorkshopException {
     byte[] packed =

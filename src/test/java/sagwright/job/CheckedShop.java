@@ -33,7 +33,7 @@ final class CheckedShop implements AutoCloseable {
   CheckedShop(Path folder) throws WorkshopException {
     workshop = Workshop.openOrCreate(folder.resolve("workshop.db"), new Keeper(clock, "test"));
     inForce = new CalibrationInForce(workshop, clock);
-    keep = new KeepCalibration(workshop, inForce, clock);
+    keep = new KeepCalibration(workshop, inForce, clock, new GradeAgain(workshop, SPECIES));
     rods = new CheckRods(workshop, SPECIES);
     rodState = new CheckRodState(workshop, SPECIES, inForce, clock);
     due = new DueChecks(inForce, rodState, clock);

@@ -198,10 +198,10 @@ class RecordsTest {
     WorkshopOrder order = workshop.orders().enter(WorkshopFixture.order("R-1"));
     GradeBasis basis =
         new GradeBasis(order.versionId(), blanks.caliperNow(blank).id(), List.of(run.id()), 0.95);
-    long first = workshop.grades().add(blank, basis, "{\"grade\":\"meets\"}");
+    long first = workshop.grades().add(blank, basis, "{\"grade\":\"meets\"}", null);
     workshop.orders().change(order, WorkshopFixture.order("R-1"));
     blanks.addCaliperEntry(blank, WorkshopFixture.sheet("25-001", 12), "turned");
-    workshop.grades().add(blank, basis, "{\"grade\":\"softer\"}");
+    workshop.grades().add(blank, basis, "{\"grade\":\"softer\"}", null);
     List<Grade> grades = workshop.grades().of(blank);
     assertEquals(2, grades.size());
     assertEquals(first, grades.get(0).id());

@@ -171,6 +171,7 @@ final class AfterRun {
   private void grade() throws WorkshopException {
     BenchState state = now.state();
     if (state.tried() == null) {
+      shop.gradeAgain(state.laid().blank());
       return;
     }
     try {
@@ -182,7 +183,7 @@ final class AfterRun {
   }
 
   /** What the runs so far make for the order tried; nothing is kept. */
-  void forecast() {
+  void forecast() throws WorkshopException {
     BenchState state = now.state();
     if (state.tried() != null && state.together() != null) {
       now.become(

@@ -279,7 +279,7 @@ final class BenchViews {
         grade.stiffnessNPerMm(),
         grade.verdict(),
         grade.chanceWithinTolerance(),
-        shop.sureness().chance(),
+        state.graded().sureness().chance(),
         fits
             ? "inside the ask"
             : String.format(

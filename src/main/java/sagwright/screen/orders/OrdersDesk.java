@@ -39,7 +39,7 @@ public final class OrdersDesk extends Desk implements OrdersActions {
   public OrdersDesk(
       Workshop workshop, SpeciesTable species, Executor work, Mailbox<OrdersView> mailbox) {
     super(work);
-    this.keepOrder = new KeepOrder(workshop);
+    this.keepOrder = new KeepOrder(workshop, species);
     this.species = species;
     this.planFinish = new PlanFinish(workshop, species);
     this.mailbox = mailbox;

@@ -98,7 +98,7 @@ final class PlanWords {
   }
 
   static String chance(double chance, PlannedFinish finish) {
-    return Figures.chancePercent(chance, finish.sureness().chance()) + " in 100";
+    return Figures.chancePercent(chance, finish.graded().sureness().chance()) + " in 100";
   }
 
   /** Chance of the ask, or of all of them together. */

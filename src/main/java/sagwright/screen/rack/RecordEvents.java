@@ -12,6 +12,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import sagwright.job.BlankRecord;
+import sagwright.job.GradeChange;
 import sagwright.job.RecordFigures;
 import sagwright.job.RecordFigures.Measured;
 import sagwright.quantity.Figures;
@@ -74,7 +75,7 @@ final class RecordEvents {
               + ", "
               + Figures.chancePercent(graded.chance(), grade.basis().sureness())
               + " in 100",
-          "for " + grade.orderNumber(),
+          details(grade, record.changes().get(grade.id())),
           false);
     }
     for (Note note : record.notes()) {
@@ -84,6 +85,18 @@ final class RecordEvents {
       add(events, NOW, "ended", record.state().endedWhy(), "", false);
     }
     return events.stream().sorted(Comparator.comparing(Dated::at)).map(Dated::event).toList();
+  }
+
+  private static String details(Grade grade, GradeChange change) {
+    String order = "for " + grade.orderNumber();
+    String signed = grade.initials() == null ? order : order + ", " + grade.initials();
+    return change == null
+        ? signed
+        : signed
+            + ": "
+            + Figures.chanceChange(change.wasChance(), change.isChance(), grade.basis().sureness())
+            + ": "
+            + String.join("; ", change.because());
   }
 
   private static void calipers(List<Dated> events, BlankRecord record) {

@@ -3,6 +3,7 @@ package sagwright.screen.settings;
 import java.util.List;
 import java.util.concurrent.Executor;
 import sagwright.grade.Sureness;
+import sagwright.job.GradeAgain;
 import sagwright.job.HeadPorts;
 import sagwright.screen.Desk;
 import sagwright.screen.Mailbox;
@@ -19,12 +20,21 @@ public final class SettingsDesk extends Desk implements SettingsActions {
   public static final String PORT = "bench head";
 
   private final Workshop workshop;
+  private final GradeAgain gradeAgain;
   private final HeadPorts ports;
   private final Mailbox<SettingsView> mailbox;
 
+  /**
+   * @param gradeAgain for when the shop wants to be surer than before, or less
+   */
   public SettingsDesk(
-      Workshop workshop, HeadPorts ports, Executor work, Mailbox<SettingsView> mailbox) {
+      Workshop workshop,
+      GradeAgain gradeAgain,
+      HeadPorts ports,
+      Executor work,
+      Mailbox<SettingsView> mailbox) {
     super(work);
+    this.gradeAgain = gradeAgain;
     this.workshop = workshop;
     this.ports = ports;
     this.mailbox = mailbox;
@@ -99,7 +109,13 @@ public final class SettingsDesk extends Desk implements SettingsActions {
       reply.refused("sure from: above 50 and below 100 %, not " + percent);
       return;
     }
-    set(Settings.SURENESS, Double.toString(percent / 100), reply);
+    atWork(
+        reply,
+        () -> {
+          workshop.settings().set(Settings.SURENESS, Double.toString(percent / 100));
+          gradeAgain.all();
+          show();
+        });
   }
 
   @Override
