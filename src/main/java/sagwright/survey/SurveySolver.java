@@ -42,8 +42,7 @@ public final class SurveySolver {
       models.add(model);
       proposed = shape.equals(choice.chosen().shape()) ? model : proposed;
     }
-    List<Integer> standingOut =
-        StandingOut.runs(ground, Bearing.borne(stated, choice.chosen().shape()));
+    List<Integer> standingOut = StandingOut.runs(ground, choice.chosen().shape());
     List<Warning> warnings = new ArrayList<>();
     standingOut.forEach(run -> warnings.add(new SurveyWarning.RunStandsOut(run)));
     if (spliced) {

@@ -189,6 +189,25 @@ class SurveySolverTest {
         answer.warnings().stream().anyMatch(w -> w.inWords().startsWith("run 3 stands out")));
   }
 
+  @ParameterizedTest
+  @ValueSource(doubles = {8, 25, 80, -60})
+  void oneRunOnAWrongPlaceDoesNotMakeTheRightOnesStandOut(double wrongMm) throws PoorRunException {
+    InventedShaft shaft = new InventedShaft(21);
+    shaft.wrongRun = 2;
+    shaft.wrongSupportMm = wrongMm;
+    SurveyAnswer answer = shaft.survey(InventedShaft.EIGHT);
+    assertEquals(List.of(2), answer.runsStandingOut());
+  }
+
+  @Test
+  void ofTwoRunsThatDisagreeNeitherIsTheWrongOne() throws PoorRunException {
+    InventedShaft shaft = new InventedShaft(21);
+    shaft.wrongRun = 1;
+    shaft.wrongSupportMm = 60;
+    assertEquals(
+        List.of(0, 1), shaft.survey(InventedShaft.EIGHT.subList(0, 2)).runsStandingOut());
+  }
+
   @Test
   void runsOfTwoShaftsAreRefusedWithTheKeyThatDiffers() throws PoorRunException {
     List<SurveyRun> runs =
