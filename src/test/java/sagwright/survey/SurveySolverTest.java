@@ -204,8 +204,7 @@ class SurveySolverTest {
     InventedShaft shaft = new InventedShaft(21);
     shaft.wrongRun = 1;
     shaft.wrongSupportMm = 60;
-    assertEquals(
-        List.of(0, 1), shaft.survey(InventedShaft.EIGHT.subList(0, 2)).runsStandingOut());
+    assertEquals(List.of(0, 1), shaft.survey(InventedShaft.EIGHT.subList(0, 2)).runsStandingOut());
   }
 
   @Test
