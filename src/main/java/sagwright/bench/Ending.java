@@ -10,6 +10,7 @@ public enum Ending {
   BROKEN_OFF("broken off: kept, and set aside"),
   TIMED_OUT("the time was up before the load was back off"),
   LINE_LOST("the line to the bench head was lost"),
+  HEAD_SILENT("the bench head fell silent"),
   HEAD_RESTARTED("the bench head started anew"),
   /** The program itself was cut off; the run was found again later. */
   CUT_OFF("the run was cut off"),
@@ -34,7 +35,7 @@ public enum Ending {
   public boolean allowsAnswer(boolean cameOffPeak) {
     return switch (this) {
       case LOAD_OFF, ENDED_BY_HAND, CUT_OFF -> true;
-      case LINE_LOST, HEAD_RESTARTED -> cameOffPeak;
+      case LINE_LOST, HEAD_SILENT, HEAD_RESTARTED -> cameOffPeak;
       case BROKEN_OFF, TIMED_OUT, NOT_KEPT -> false;
     };
   }

@@ -51,7 +51,7 @@ final class HeadLink {
       readings = monitor.line().readings();
       readingNanos = now;
     } else if (readings > 0 && hasPassed(readingNanos, timing.silence(), now)) {
-      throw new LineLostException(
+      throw new HeadSilentException(
           "the bench head on " + line.description() + " has fallen silent: is it still powered?");
     }
     ask(now);

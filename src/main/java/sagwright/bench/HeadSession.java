@@ -159,25 +159,29 @@ public final class HeadSession implements AutoCloseable {
       bay.handOverWhenOver();
       publish(LinkState.NOT_OPENED, e.getMessage());
       return e;
+    } catch (HeadSilentException e) {
+      lose(Ending.HEAD_SILENT, e.getMessage());
     } catch (LineLostException e) {
-      lose(e.getMessage());
+      lose(Ending.LINE_LOST, e.getMessage());
     } catch (RuntimeException e) {
       System.getLogger(HeadSession.class.getName())
           .log(System.Logger.Level.ERROR, "the head-reader stumbled", e);
       bay.fail(e);
-      lose("the line to " + opener.description() + " was closed after a fault of the program");
+      lose(
+          Ending.LINE_LOST,
+          "the line to " + opener.description() + " was closed after a fault of the program");
     } finally {
       link = null;
     }
     return otherwise;
   }
 
-  private void lose(String why) {
+  private void lose(Ending how, String why) {
     if (link != null) {
       link.abandon();
     }
     serveRequests();
-    bay.end(Ending.LINE_LOST);
+    bay.end(how);
     publish(LinkState.LOST, why);
     bay.handOverWhenOver();
   }

@@ -46,6 +46,7 @@ public final class TestWalk implements WireListener {
   private double toleranceCounts;
   private long zeroMicros;
   private int outside;
+  private int backward;
   private boolean hasStarted;
   private long startMicros;
   private long newestMicros;
@@ -119,6 +120,8 @@ public final class TestWalk implements WireListener {
     if (reading.isLoadUsable()) {
       newestCounts = reading.loadCounts();
       follow(micros);
+      boolean isBelow = zero != null && loadN() < -LOAD_SHARE * plan.limits().targetN();
+      backward = isBelow ? backward + 1 : 0;
     }
     warnings = warningsOf(reading);
     seen.addAll(warnings);
@@ -221,7 +224,7 @@ public final class TestWalk implements WireListener {
         now.add(BenchWarning.NEAR_SAFE_LOAD);
       }
     }
-    if (zero != null && loadN() < -LOAD_SHARE * plan.limits().targetN()) {
+    if (backward >= READINGS_TO_LEAVE) {
       now.add(BenchWarning.LOAD_BACKWARD);
     }
     if (Math.abs(deflectionMm()) > calibration.gauge().greatestMm()) {

@@ -1,6 +1,7 @@
 package sagwright.job;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import sagwright.bench.BenchWarning;
@@ -85,28 +86,24 @@ public final class CloseRun {
 
   private RunOutcome outcome(Sheet sheet, RunStart start, RecordedRun recorded)
       throws WorkshopException {
+    List<BenchWarning> ofBench =
+        Arrays.stream(BenchWarning.values()).filter(recorded.warnings()::contains).toList();
     if (!recorded.allowsAnswer()) {
-      return RunOutcome.without(recorded.ending().inWords());
+      return RunOutcome.without(
+          WhyNoAnswer.inWords(recorded.ending().inWords(), recorded, ofBench));
     }
-    List<Warning> warnings = warnings(recorded);
+    List<Warning> warnings = new ArrayList<>(ofBench);
+    if (recorded.ending() != Ending.LOAD_OFF && recorded.ending() != Ending.ENDED_BY_HAND) {
+      warnings.add(new EndedEarly(recorded.ending()));
+    }
     if (ShortOfLoad.isSo(recorded.greatestLoadN(), start.limits())) {
       warnings.add(new ShortOfLoad(recorded.greatestLoadN(), start.limits().targetN()));
     }
     TestWarning.ofCalibration(start.calibration(), start.startedAt()).ifPresent(warnings::add);
-    return evaluate.of(sheet, warnings);
-  }
-
-  private static List<Warning> warnings(RecordedRun recorded) {
-    List<Warning> warnings = new ArrayList<>();
-    for (BenchWarning warning : BenchWarning.values()) {
-      if (recorded.warnings().contains(warning)) {
-        warnings.add(warning);
-      }
-    }
-    if (recorded.ending() != Ending.LOAD_OFF && recorded.ending() != Ending.ENDED_BY_HAND) {
-      warnings.add(new EndedEarly(recorded.ending()));
-    }
-    return warnings;
+    RunOutcome outcome = evaluate.of(sheet, warnings);
+    return outcome.answer() != null
+        ? outcome
+        : RunOutcome.without(WhyNoAnswer.inWords(outcome.noAnswer(), recorded, ofBench));
   }
 
   private Sheet before(RunStart start) throws WorkshopException {

@@ -75,9 +75,19 @@ public final class RecordTest {
               try {
                 return closeRun.close(start, journal, recorded);
               } catch (WorkshopException e) {
-                throw new CompletionException(e);
+                throw new CompletionException(notClosed(journal.runId(), e));
               }
             },
             work);
+  }
+
+  /** The journal has what came: it outlives a close that failed. */
+  private static WorkshopException notClosed(long runId, WorkshopException why) {
+    return new WorkshopException(
+        "run "
+            + runId
+            + " is not closed yet: "
+            + why.getMessage()
+            + ". Its readings are kept: salvage them once that is mended");
   }
 }

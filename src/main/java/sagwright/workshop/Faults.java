@@ -6,6 +6,9 @@ import org.sqlite.SQLiteException;
 
 /** What SQLite complains of, in words for people. */
 final class Faults {
+  /** Twice what the index takes. */
+  private static final long LEAST_ROOM_BYTES = 65_536;
+
   private Faults() {}
 
   /** The complaint behind an exception; the exception itself where SQLite has no part in it. */
@@ -19,10 +22,10 @@ final class Faults {
   }
 
   static WorkshopException inWords(SQLException thrown, Path file) {
-    return new WorkshopException("the workshop " + file + " " + whatIsWrong(thrown), thrown);
+    return new WorkshopException("the workshop " + file + " " + whatIsWrong(thrown, file), thrown);
   }
 
-  private static String whatIsWrong(SQLException thrown) {
+  private static String whatIsWrong(SQLException thrown, Path file) {
     String code =
         thrown instanceof SQLiteException sqlite ? sqlite.getResultCode().name() : "UNKNOWN";
     if (code.startsWith("SQLITE_BUSY") || code.startsWith("SQLITE_LOCKED")) {
@@ -34,8 +37,9 @@ final class Faults {
     if (code.startsWith("SQLITE_CORRUPT")) {
       return "is damaged: bring back a backup of it, and keep this file";
     }
-    if (code.startsWith("SQLITE_FULL")) {
-      return "cannot be written: the disk is full; nothing of this was kept";
+    boolean isFault = code.startsWith("SQLITE_IOERR");
+    if (code.startsWith("SQLITE_FULL") || (isFault && isFull(file))) {
+      return "cannot be written: the disk is full: make room on it";
     }
     if (code.startsWith("SQLITE_READONLY")
         || code.startsWith("SQLITE_CANTOPEN")
@@ -43,9 +47,14 @@ final class Faults {
         || code.startsWith("SQLITE_AUTH")) {
       return "cannot be opened for writing: look at the rights on the file and its folder";
     }
-    if (code.startsWith("SQLITE_IOERR")) {
+    if (isFault) {
       return "cannot be read or written: the disk reports a fault";
     }
     return "refuses: " + String.valueOf(thrown.getMessage()).replaceAll("\\s+", " ");
+  }
+
+  /** Where SQLite cannot even make its index of the log it says "fault", not "full". */
+  private static boolean isFull(Path file) {
+    return file.toAbsolutePath().getParent().toFile().getUsableSpace() < LEAST_ROOM_BYTES;
   }
 }

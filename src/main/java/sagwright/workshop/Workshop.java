@@ -46,6 +46,10 @@ public final class Workshop implements AutoCloseable {
     if (!Files.exists(file)) {
       throw new WorkshopException("there is no workshop " + file);
     }
+    if (file.toFile().length() == 0 && !Files.isDirectory(file)) {
+      throw new WorkshopException(
+          "the workshop " + file + " is an empty file: bring back a backup of it");
+    }
     return open(file, keeper, false);
   }
 

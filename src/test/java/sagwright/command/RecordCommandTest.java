@@ -9,12 +9,22 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import sagwright.bench.NullModem;
+import sagwright.bench.PlayedHead;
+import sagwright.bench.PseudoTerminal;
+import sagwright.bench.Reading;
+import sagwright.bench.Waiting;
+import sagwright.bench.WireFormat;
 
 /** Whole tests over two real serial ports with a crossed cable between them. */
 class RecordCommandTest {
@@ -179,7 +189,49 @@ class RecordCommandTest {
       CommandRun recorded = record(modem.nearPath(), "--timeout", "1");
       assertEquals(3, recorded.exitCode());
       assertEquals(1, recorded.errLines().length);
+      assertTrue(recorded.err().contains("no reading came"), recorded.err());
     }
+  }
+
+  @Test
+  void aHeadWithoutAGaugeIsNamedAsTheCauseWhereNoAnswerCanBeHad() throws Exception {
+    List<byte[]> lines = new ArrayList<>();
+    for (int i = 0; i < 500; i++) {
+      double loadN = Math.max(0, Math.min(i - 150, 350 - i) / 10.0);
+      int counts = 1000 + (int) Math.round(loadN / 2.5e-5) + i % 3 * 40;
+      lines.add(WireFormat.bytes(new Reading(i, i * 12_500L, counts, null, 2)));
+    }
+    try (PseudoTerminal port = PseudoTerminal.heldOpen();
+        PlayedHead head = new PlayedHead(port, lines, 800).start()) {
+      CommandRun recorded = record(port.path());
+      assertEquals(3, recorded.exitCode(), recorded.out());
+      assertEquals(1, recorded.errLines().length);
+      assertTrue(recorded.err().contains("the gauge is missing or silent"), recorded.err());
+      assertTrue(head.sent() > 400);
+    }
+  }
+
+  @Test
+  void aRunThatCannotBeClosedSaysThatItIsKeptAndIsSalvagedLater() throws Exception {
+    try (NullModem modem = NullModem.open();
+        Connection other = DriverManager.getConnection("jdbc:sqlite:" + workshop);
+        Statement hold = other.createStatement()) {
+      CompletableFuture<CommandRun> head = emulate(modem.farPath());
+      CompletableFuture<CommandRun> recording =
+          CompletableFuture.supplyAsync(() -> record(modem.nearPath()));
+      Path journal = Path.of(workshop + "-runs", "run-2.wire");
+      Waiting.until(() -> journal.toFile().length() > 1000, () -> "no journal");
+      hold.execute("begin immediate"); // another program writes, for longer than anyone waits
+      CommandRun recorded = recording.get(60, TimeUnit.SECONDS);
+      head.get(60, TimeUnit.SECONDS);
+      assertEquals(2, recorded.exitCode(), recorded.out());
+      assertEquals(1, recorded.errLines().length);
+      assertTrue(recorded.err().contains("run 2 is not closed yet"), recorded.err());
+      hold.execute("rollback");
+    }
+    JsonNode salvaged = answerOf("salvage", "--workshop", workshop, "--json");
+    assertEquals(2, salvaged.get("run").asInt());
+    assertEquals(4.1034, salvaged.at("/answer/stiffnessNPerMm").asDouble(), 0.003 * 4.1034);
   }
 
   @Test

@@ -268,9 +268,7 @@ class WorkshopTest {
                 }
               });
       assertEquals(
-          "the workshop "
-              + file()
-              + " cannot be written: the disk is full; nothing of this was kept",
+          "the workshop " + file() + " cannot be written: the disk is full: make room on it",
           full.getMessage());
       int kept = blanks.all().size();
       assertEquals("entered blank 25-" + (kept - 1), actions.newest(1).get(0).what());
