@@ -167,7 +167,7 @@ final class WindowStart implements Windows {
     Mailbox<OrdersView> ordersMail = new Mailbox<>(OrdersDesk.atFirst(look.units()));
     Mailbox<SettingsView> settingsMail = new Mailbox<>(SettingsDesk.atFirst(look));
     Mailbox<ChooseView> chooseMail = new Mailbox<>(ChooseView.reading(look.units()));
-    ChoosingShop choosing = new ChoosingShop(workshop, species);
+    ChoosingShop choosing = new ChoosingShop(workshop, species, InstantSource.system());
     CountDownLatch closed = new CountDownLatch(1);
     try (BenchDesk benchDesk = new BenchDesk(shop, work, benchMail)) {
       SwingUtilities.invokeLater(

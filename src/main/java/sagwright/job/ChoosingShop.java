@@ -1,7 +1,9 @@
 package sagwright.job;
 
+import java.time.InstantSource;
 import java.util.List;
 import java.util.Optional;
+import sagwright.choose.RankingWeights;
 import sagwright.grade.Sureness;
 import sagwright.grade.WordScale;
 import sagwright.wood.SafeStress;
@@ -19,9 +21,13 @@ public final class ChoosingShop {
   private final RankBlanks rankBlanks;
   private final AllocateOrders allocateOrders;
   private final LayBlank runs;
+  private final SpeciesTable species;
+  private final InstantSource clock;
 
-  public ChoosingShop(Workshop workshop, SpeciesTable species) {
+  public ChoosingShop(Workshop workshop, SpeciesTable species, InstantSource clock) {
     this.workshop = workshop;
+    this.species = species;
+    this.clock = clock;
     this.rankBlanks = new RankBlanks(workshop, species);
     this.allocateOrders = new AllocateOrders(workshop, species);
     this.runs = new LayBlank(workshop, species, new SafeLoad(species, SafeStress.ASSUMED_SHARE));
@@ -40,16 +46,22 @@ public final class ChoosingShop {
    * An order and its blanks.
    *
    * @param number as it was first written
+   * @param wood how all blanks look and season
    * @param promisedTag the blank that is promised to it, null for none
    */
   public record Choice(
-      String number, RankBlanks.Answer ranked, String promisedTag, Sureness sureness) {}
+      String number,
+      RankBlanks.Answer ranked,
+      WoodRecords wood,
+      String promisedTag,
+      Sureness sureness) {}
 
   public Choice choose(String number) throws WorkshopException {
     WorkshopOrder stored = workshop.orders().require(number);
     return new Choice(
         stored.number(),
         rankBlanks.of(stored),
+        WoodRecords.of(workshop, species, clock.instant()),
         workshop.promises().blankOf(stored).map(Blank::tag).orElse(null),
         new ShopSettings(workshop).sureness());
   }
@@ -63,9 +75,13 @@ public final class ChoosingShop {
    * What the records of one blank say besides.
    *
    * @param latest the newest of its runs that count, worked out
-   * @param note the newest note, empty for none
+   * @param notes what somebody wrote, oldest first
    */
-  public record Look(Optional<TestedRun> latest, String note) {
+  public record Look(Optional<TestedRun> latest, List<Note> notes) {
+    public Look {
+      notes = List.copyOf(notes);
+    }
+
     /** In percent, as it was at the run; null where not measured. */
     public Double moisturePercent() {
       return latest.map(run -> run.sheet().shaft().moisturePercent()).orElse(null);
@@ -75,10 +91,19 @@ public final class ChoosingShop {
   public Look look(String tag) throws WorkshopException {
     Blank blank = workshop.blanks().require(tag);
     Optional<Run> latest = workshop.runs().latestCounting(blank);
-    List<Note> notes = workshop.notes().of(blank);
     return new Look(
         latest.isEmpty() ? Optional.empty() : Optional.of(runs.tested(latest.get())),
-        notes.isEmpty() ? "" : notes.get(notes.size() - 1).words());
+        workshop.notes().of(blank));
+  }
+
+  /** What ranks blanks from now on. */
+  public void weigh(RankingWeights weights) throws WorkshopException {
+    new ShopSettings(workshop).setRankingWeights(weights);
+  }
+
+  /** Takes the workshop's last action back, and says which. */
+  public String undoLast() throws WorkshopException {
+    return workshop.actions().undoLast().what();
   }
 
   public void promise(String tag, String number) throws WorkshopException {

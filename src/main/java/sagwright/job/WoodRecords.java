@@ -1,32 +1,36 @@
 package sagwright.job;
 
 import java.time.Instant;
+import java.util.HashMap;
 import java.util.Map;
 import sagwright.sheet.SheetReader;
 import sagwright.wood.Grain;
 import sagwright.wood.Seasoning;
 import sagwright.wood.SpeciesTable;
 import sagwright.workshop.Blank;
-import sagwright.workshop.WoodHistory;
 import sagwright.workshop.Workshop;
 import sagwright.workshop.WorkshopException;
 
-/** What the eye and the scales say of the wood of all blanks, read at once. */
-public final class WoodRecords {
-  private final Map<Long, Grain> grains;
-  private final Map<Long, WoodHistory> histories;
-  private final Instant now;
-
-  private WoodRecords(Map<Long, Grain> grains, Map<Long, WoodHistory> histories, Instant now) {
-    this.grains = grains;
-    this.histories = histories;
-    this.now = now;
+/**
+ * What the eye and the scales say of the wood of all blanks, read at once.
+ *
+ * @param grains by the numbers of the blanks that somebody has looked at
+ * @param seasonings by the numbers of all blanks
+ */
+public record WoodRecords(Map<Long, Grain> grains, Map<Long, Seasoning> seasonings) {
+  public WoodRecords {
+    grains = Map.copyOf(grains);
+    seasonings = Map.copyOf(seasonings);
   }
 
   public static WoodRecords of(Workshop workshop, SpeciesTable species, Instant now)
       throws WorkshopException {
-    return new WoodRecords(
-        workshop.grains().allNow(), workshop.woodHistories(new SheetReader(species)).all(), now);
+    Map<Long, Seasoning> seasonings = new HashMap<>();
+    workshop
+        .woodHistories(new SheetReader(species))
+        .all()
+        .forEach((blank, history) -> seasonings.put(blank, history.seasoning(now)));
+    return new WoodRecords(workshop.grains().allNow(), seasonings);
   }
 
   /** {@link Grain#UNSEEN} where nobody has looked. */
@@ -35,6 +39,6 @@ public final class WoodRecords {
   }
 
   public Seasoning seasoning(Blank blank) {
-    return histories.get(blank.id()).seasoning(now);
+    return seasonings.get(blank.id());
   }
 }

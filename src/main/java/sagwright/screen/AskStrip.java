@@ -39,7 +39,10 @@ public final class AskStrip extends JPanel {
     super(new MigLayout("insets 2 0 0 0, gap 8 2", "", "[][44!]"));
     this.take = take;
     setName(name);
-    add(Text.strong(words), "span, wrap");
+    JPanel head = new JPanel(new MigLayout("insets 0, gap 16 0"));
+    head.add(Text.strong(words));
+    head.add(Text.note("Enter keeps it, Esc leaves it"));
+    add(head, "span, wrap");
     for (Asked each : asked) {
       if (!each.label().isEmpty()) {
         add(Text.plain(each.label()));
@@ -56,7 +59,6 @@ public final class AskStrip extends JPanel {
       fields.add(field);
       add(field, asked.size() == 1 ? "growx, pushx, hmin 44" : "hmin 44, gapright 12");
     }
-    add(Text.note("Enter keeps it, Esc leaves it."), "wmin 0");
   }
 
   private void entered(JTextField field) {

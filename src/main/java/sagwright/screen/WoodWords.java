@@ -1,8 +1,6 @@
 package sagwright.screen;
 
 import java.time.Duration;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
 import sagwright.quantity.Figures;
 import sagwright.quantity.Unit;
@@ -34,16 +32,27 @@ public final class WoodWords {
     return units.length() == Unit.INCH ? CM_PER_INCH : 1;
   }
 
-  /** "9, straight"; empty where nobody has looked. */
+  /** "9, slight run-out"; empty where nobody has looked. */
   public static String grain(Grain grain, ShopUnits units) {
-    List<String> parts = new ArrayList<>();
-    if (grain.linesPerCm() != null) {
-      parts.add(Figures.rounded(lines(grain, units), 0));
+    return grain(grain, units, grain.runOut() == null ? "" : grain.runOut().inWords());
+  }
+
+  /** The same for a column: "9, slight". */
+  public static String grainBriefly(Grain grain, ShopUnits units) {
+    return grain(grain, units, runOutBriefly(grain));
+  }
+
+  private static String grain(Grain grain, ShopUnits units, String runOut) {
+    String lines = grain.linesPerCm() == null ? "" : Figures.rounded(lines(grain, units), 0);
+    return lines + (lines.isEmpty() || runOut.isEmpty() ? "" : ", ") + runOut;
+  }
+
+  /** One word or two; empty where not looked for. */
+  public static String runOutBriefly(Grain grain) {
+    if (grain.runOut() == null) {
+      return "";
     }
-    if (grain.runOut() != null) {
-      parts.add(grain.runOut().inWords());
-    }
-    return String.join(", ", parts);
+    return grain.runOut() == Grain.RunOut.SLIGHT ? "slight" : grain.runOut().inWords();
   }
 
   /** A few words for a column. */

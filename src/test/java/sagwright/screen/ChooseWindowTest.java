@@ -3,6 +3,7 @@ package sagwright.screen;
 import com.github.caciocavallosilano.cacio.ctc.junit.CacioTest;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
+import java.time.InstantSource;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -40,7 +41,8 @@ class ChooseWindowTest {
 
   private Shell shell() {
     Mailbox<ChooseView> mailbox = new Mailbox<>(ChooseView.reading(ShopUnits.METRIC));
-    ChoosingShop shop = new ChoosingShop(workshop, SpeciesTable.published());
+    ChoosingShop shop =
+        new ChoosingShop(workshop, SpeciesTable.published(), InstantSource.system());
     Shell shell = new Shell();
     shell.add(new BenchScreen(new Mailbox<>(BenchExample.empty()), new ShopExample.IdleBench()));
     shell.add(new ChooseScreen(mailbox, new ChooseDesk(shop, work, mailbox)));
@@ -83,7 +85,7 @@ class ChooseWindowTest {
     window.press(KeyEvent.VK_DOWN);
     waitForRow("25-001 cannot serve: promised to R-0007.");
     window.press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
-    waitForFoot("25-001 is free again.");
+    waitForFoot("Taken back: promised 25-001 to R-0007.");
     window.waitUntil(
         "it is off the record",
         () -> ChooseWorkshop.promised(workshop, ChooseWorkshop.ORDER).isEmpty());
@@ -102,5 +104,47 @@ class ChooseWindowTest {
     waitForFoot("25-002 is promised to R-0008.");
     window.press(KeyEvent.VK_U);
     waitForFoot("25-002 is free again.");
+  }
+
+  @Test
+  void picksAreLookedAtCloselyAndWhatRanksIsSetByKeyboardAlone() throws Exception {
+    workshop.notes().add(workshop.blanks().require("25-002"), "rings like a bell");
+    waitForRow("1 of 2: 25-002, pick 1");
+    window.press(KeyEvent.VK_C);
+    window.waitUntil(
+        "its note is seen", () -> window.saidBy("closely.columns").contains("noted: ") && rings());
+    window.press(KeyEvent.VK_ESCAPE);
+    window.waitForFocusOn("choose.rows");
+    window.press(KeyEvent.VK_W);
+    window.waitForFocusOn("choose.weights.1");
+    window.type("3");
+    window.press(KeyEvent.VK_ENTER);
+    window.type("0");
+    window.press(KeyEvent.VK_ENTER);
+    window.type("0");
+    window.press(KeyEvent.VK_ENTER);
+    window.type("1");
+    window.press(KeyEvent.VK_ENTER);
+    window.waitUntil(
+        "it is kept",
+        () -> ChooseWorkshop.weights(workshop).inWords().equals("stiffness 75 %, spare 25 %"));
+    window.waitForFocusOn("choose.rows");
+  }
+
+  private boolean rings() {
+    return window.saidBy("closely.columns").contains("rings like a bell");
+  }
+
+  @Test
+  void allOrdersAreSeenAtOnceAndOneIsOpenedByKeyboardAlone() {
+    waitForRow("1 of 2: 25-002, pick 1");
+    window.press(KeyEvent.VK_A);
+    window.waitForFocusOn("choose.all.table");
+    window.waitUntil(
+        "both are paired", () -> window.saidBy("choose.all.sums").startsWith("Of 2 open orders "));
+    window.press(KeyEvent.VK_DOWN);
+    window.press(KeyEvent.VK_ENTER);
+    window.waitForFocusOn("choose.rows");
+    waitForRow("R-0008, 1 of 2");
   }
 }

@@ -142,6 +142,19 @@ public final class Pictures {
         "choose-four",
         () ->
             pressing(choose(ChooseExample.choosing()), "typed 1", "typed 2", "typed 4", "typed 5"));
+    shells.put("choose-closely", () -> pressing(choose(ChooseExample.choosing()), "typed c"));
+    shells.put(
+        "choose-closely-four",
+        () ->
+            pressing(
+                choose(ChooseExample.choosing()),
+                "typed 1",
+                "typed 2",
+                "typed 4",
+                "typed 5",
+                "typed c"));
+    shells.put("choose-all", () -> pressing(choose(ChooseExample.choosing()), "typed a"));
+    shells.put("choose-weights", () -> pressing(choose(ChooseExample.choosing()), "typed w"));
     shells.put("choose-promised", () -> choose(ChooseExample.promised()));
     shells.put(
         "choose-thousands", () -> pressing(choose(ChooseExample.thousands()), "ctrl pressed DOWN"));

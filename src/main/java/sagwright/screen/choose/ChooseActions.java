@@ -1,6 +1,7 @@
 package sagwright.screen.choose;
 
 import java.util.List;
+import sagwright.choose.RankingWeights;
 
 /**
  * What the maker can ask for at the Choose screen. Called on the event thread; every call returns
@@ -36,4 +37,13 @@ public interface ChooseActions {
 
   /** Takes the last promise back; where none was made here, that of the order. */
   void takeBack();
+
+  /** Takes the workshop's last action back, whichever page it was done on. */
+  void undo();
+
+  /** What ranks blanks from now on. */
+  void weigh(RankingWeights weights);
+
+  /** All open orders at once: the next view has them. */
+  void allOrders();
 }

@@ -29,25 +29,33 @@ final class ChooseBody extends JPanel implements Zoom.Zoomed {
   private final QuietButton letGo;
   private final QuietButton takeBack;
   private final JLabel place = Text.note("");
-  private final JLabel pickKeys = Text.note("1–9 or Space picks");
+  private final QuietButton lookClosely;
+  private final QuietButton weigh;
   private final RowsPicture rows;
-  private final SparePicture spare = new SparePicture();
-  private final CurvesPicture curves = new CurvesPicture();
+  private final SparePicture spare = new SparePicture("choose.spare");
+  private final CurvesPicture curves = new CurvesPicture("choose.curves");
   private double zoom = 1;
 
-  ChooseBody(RowsPicture rows, ChooseActions actions, Runnable clear) {
+  /** What the keys and their buttons do beside the desk's own. */
+  record BodyKeys(Runnable letGo, Runnable closely, Runnable all, Runnable weigh) {}
+
+  ChooseBody(RowsPicture rows, ChooseActions actions, BodyKeys does) {
     this.rows = rows;
     setLayout(null);
     setName("choose.body");
     keys.setOpaque(false);
     keys.setLayout(new MigLayout("insets 0, gap 6, hidemode 3", "", "[center]"));
     keys.add(quiet("choose.next", "next order", "Page Down", () -> actions.step(1)));
-    keys.add(quiet("choose.before", "order before", "Page Up", () -> actions.step(-1)));
-    letGo = quiet("choose.letGo", "let go of picks", "Esc", clear);
+    keys.add(quiet("choose.before", "before", "Page Up", () -> actions.step(-1)));
+    keys.add(quiet("choose.all orders", "all orders at once", "A", does.all()));
+    lookClosely = quiet("choose.look closely", "closely", "C", does.closely());
+    keys.add(lookClosely);
+    letGo = quiet("choose.letGo", "pick 1–9, let go", "Esc", does.letGo());
     keys.add(letGo);
-    takeBack = quiet("choose.takeBack", "take the promise back", "U", actions::takeBack);
+    weigh = quiet("choose.weigh", "what ranks", "W", does.weigh());
+    keys.add(weigh);
+    takeBack = quiet("choose.takeBack", "promise back", "U", actions::takeBack);
     keys.add(takeBack);
-    keys.add(pickKeys, "gapleft 10");
     place.setHorizontalAlignment(JLabel.TRAILING);
     for (JComponent part : new JComponent[] {keys, place, rows, spare, curves}) {
       add(part);
@@ -78,8 +86,10 @@ final class ChooseBody extends JPanel implements Zoom.Zoomed {
     curves.show(closely.size() == picked.size() ? closely : List.of());
     place.setText(view.place());
     takeBack.setVisible(!view.canBeTakenBack().isEmpty());
-    pickKeys.setVisible(!view.serving().isEmpty());
-    letGo.setVisible(!view.serving().isEmpty());
+    boolean isChoice = !view.serving().isEmpty();
+    letGo.setVisible(isChoice);
+    lookClosely.setVisible(isChoice);
+    weigh.setVisible(isChoice);
   }
 
   @Override

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicInteger;
 import sagwright.choose.Allocation;
+import sagwright.choose.RankingWeights;
 import sagwright.job.AllocateOrders;
 import sagwright.job.ChoosingShop;
 import sagwright.screen.Desk;
@@ -36,6 +37,7 @@ public final class ChooseDesk extends Desk implements ChooseActions {
   private List<Row> cannot = List.of();
   private final Map<String, Closely> closely = new HashMap<>();
   private AllocateOrders.Answer allOrders;
+  private boolean isAllWanted;
   private Cost cost;
   private Promise made;
   private String said = "";
@@ -77,6 +79,7 @@ public final class ChooseDesk extends Desk implements ChooseActions {
             number = open.get(0);
           }
           said = "";
+          isAllWanted = false;
           readAgain();
         });
   }
@@ -136,8 +139,8 @@ public final class ChooseDesk extends Desk implements ChooseActions {
     } else {
       open = shop.openOrders();
       choice = shop.choose(number);
-      serving = ChooseViews.serving(choice);
-      cannot = ChooseViews.cannot(choice);
+      serving = ChooseViews.serving(choice, mailbox.newest().units());
+      cannot = ChooseViews.cannot(choice, mailbox.newest().units());
     }
     show();
   }
@@ -154,8 +157,8 @@ public final class ChooseDesk extends Desk implements ChooseActions {
           }
           for (String tag : tags) {
             if (!closely.containsKey(tag)) {
-              closely.put(tag, ChooseViews.nothing(tag, "")); // also where it cannot be read
-              closely.put(tag, ChooseViews.closely(tag, shop.look(tag)));
+              closely.put(tag, CloselyViews.nothing(tag, List.of())); // also where it fails
+              closely.put(tag, CloselyViews.closely(tag, shop.look(tag)));
             }
           }
           show();
@@ -170,9 +173,7 @@ public final class ChooseDesk extends Desk implements ChooseActions {
     if (row == null || choice.promisedTag() != null || !open.contains(number)) {
       return;
     }
-    if (allOrders == null) {
-      allOrders = shop.allOrders();
-    }
+    readAllOrders();
     cost =
         new Cost(
             tag, open.size() - 1, allOrders.costOf(new Allocation.Pair(number, tag, row.chance())));
@@ -211,6 +212,45 @@ public final class ChooseDesk extends Desk implements ChooseActions {
         });
   }
 
+  @Override
+  public void undo() {
+    atWork(
+        atTheFoot(),
+        () -> {
+          said = "Taken back: " + shop.undoLast() + ".";
+          made = null;
+          readAgain();
+        });
+  }
+
+  @Override
+  public void weigh(RankingWeights weights) {
+    atWork(
+        atTheFoot(),
+        () -> {
+          shop.weigh(weights);
+          said = "";
+          readAgain();
+        });
+  }
+
+  @Override
+  public void allOrders() {
+    atWork(
+        atTheFoot(),
+        () -> {
+          isAllWanted = true;
+          readAllOrders();
+          show();
+        });
+  }
+
+  private void readAllOrders() throws WorkshopException {
+    if (allOrders == null) {
+      allOrders = shop.allOrders();
+    }
+  }
+
   private Promise toTakeBack() {
     if (made != null) {
       return made;
@@ -228,7 +268,7 @@ public final class ChooseDesk extends Desk implements ChooseActions {
             said,
             serving,
             cannot,
-            choice == null ? "" : "ranked by " + choice.ranked().weights().inWords(),
+            choice == null ? RankingWeights.STIFFNESS_FIRST : choice.ranked().weights(),
             choice == null
                 ? null
                 : ChooseViews.words(shop.wordScale(), choice.ranked().order().ask()),
@@ -236,6 +276,7 @@ public final class ChooseDesk extends Desk implements ChooseActions {
             new ArrayList<>(closely.values()),
             cost,
             back == null ? "" : back.tag() + " from " + back.number(),
+            isAllWanted && allOrders != null ? AllOrdersViews.of(allOrders) : null,
             mailbox.newest().units(),
             false));
   }

@@ -1,37 +1,50 @@
 package sagwright.screen.choose;
 
+import java.awt.CardLayout;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.Objects;
+import javax.swing.JPanel;
 import javax.swing.KeyStroke;
+import sagwright.screen.AskStrip;
 import sagwright.screen.Mailbox;
 import sagwright.screen.Page;
 import sagwright.screen.Refresh;
-import sagwright.screen.choose.ChooseView.Cost;
-import sagwright.screen.choose.ChooseView.Row;
 
 /**
  * Chooses a blank for an order. Up and Down go through the blanks, Page Up and Page Down through
- * the open orders, O to the order's number; 1 to 9 and Space pick, Esc lets go, Enter promises the
- * first pick, U or Ctrl Z takes the promise back.
+ * the open orders, O to the order's number; 1 to 9 and Space pick, C looks at the picks closely, A
+ * at all orders at once, W says what ranks; Esc lets go or goes back, Enter promises the first
+ * pick, U takes the promise back, Ctrl Z the last action.
  */
 public final class ChooseScreen extends Page {
   private static final long serialVersionUID = 1L;
   private static final int NUMBERED = 9;
   private static final int MANY = 10;
 
-  /** A longer tag has no room on the control; the foot says it. */
-  private static final int LONGEST_ON_CONTROL = 7;
+  /** What the page shows. */
+  private enum Side {
+    BLANKS,
+    CLOSELY,
+    ALL_ORDERS
+  }
 
   private final transient ChooseActions actions;
   private final transient Refresh<ChooseView> refresh;
+  private final CardLayout cards = new CardLayout();
+  private final JPanel sides = new JPanel(cards);
   private final RowsPicture rows = new RowsPicture(this::clicked, this::move);
   private final ChooseHead head;
   private final ChooseBody body;
+  private final CloselyPanel closely;
+  private final AllOrdersPanel allOrders;
   private transient ChooseView view;
   private transient Picks picks = Picks.NONE;
   private transient List<String> lookedAt = List.of();
+  private Side side = Side.BLANKS;
+  private boolean isAsking;
+  private String complaint = "";
   private int focus;
 
   public ChooseScreen(Mailbox<ChooseView> mailbox, ChooseActions actions) {
@@ -39,8 +52,17 @@ public final class ChooseScreen extends Page {
     this.actions = actions;
     this.view = mailbox.newest();
     this.head = new ChooseHead(actions, this::toWork);
-    this.body = new ChooseBody(rows, actions, this::letGo);
-    fill(head, body);
+    this.body =
+        new ChooseBody(
+            rows,
+            actions,
+            new ChooseBody.BodyKeys(this::back, this::lookClosely, this::showAll, this::weigh));
+    this.closely = new CloselyPanel(this::back);
+    this.allOrders = new AllOrdersPanel(this::back, line -> openMarked());
+    sides.add(body, Side.BLANKS.name());
+    sides.add(closely, Side.CLOSELY.name());
+    sides.add(allOrders, Side.ALL_ORDERS.name());
+    fill(head, sides);
     keys();
     control().setFocusable(false);
     control().addActionListener(e -> promise());
@@ -52,7 +74,7 @@ public final class ChooseScreen extends Page {
   public void opened() {
     refresh.start();
     actions.refresh();
-    toWork();
+    turnTo(Side.BLANKS);
   }
 
   @Override
@@ -61,7 +83,19 @@ public final class ChooseScreen extends Page {
   }
 
   private void toWork() {
-    rows.requestFocusInWindow();
+    if (side == Side.ALL_ORDERS) {
+      allOrders.focusTable();
+    } else {
+      rows.requestFocusInWindow();
+    }
+  }
+
+  private void turnTo(Side to) {
+    side = to;
+    complaint = "";
+    cards.show(sides, to.name());
+    showPicks();
+    toWork();
   }
 
   private void show(ChooseView next) {
@@ -73,6 +107,7 @@ public final class ChooseScreen extends Page {
     }
     focus = Math.max(0, Math.min(focus, next.rowCount() - 1));
     head.show(next, isAnother);
+    allOrders.show(next);
     showPicks();
   }
 
@@ -88,6 +123,7 @@ public final class ChooseScreen extends Page {
   private void showPicks() {
     List<String> picked = picked();
     body.show(view, picked, focus);
+    closely.show(view, picked);
     words(picked);
     boolean isMissing = picked.stream().anyMatch(tag -> view.closely(tag).isEmpty());
     if (!picked.equals(lookedAt) || isMissing) {
@@ -99,38 +135,17 @@ public final class ChooseScreen extends Page {
   }
 
   private void words(List<String> picked) {
-    boolean isPromised = view.order() != null && view.order().promisedTag() != null;
-    if (picked.isEmpty()) {
-      control().say("Promise", "Enter");
-      control().setEnabled(false);
-      String next = view.rowCount() == 0 ? "" : ChooseWords.nextStep(view);
-      foot().say(view.said().isEmpty() ? next : view.said(), "");
-      return;
-    }
-    Row lead = view.servingRow(picked.get(0)).orElseThrow();
-    control().say((isPromised ? "Promised" : "Promise") + shownTag(lead), "Enter");
-    control().setEnabled(!isPromised);
-    String why = ChooseWords.why(view, lead);
-    if (view.said().isEmpty()) {
-      foot().say(why, second(lead, isPromised));
+    ChooseFoot says =
+        side == Side.ALL_ORDERS
+            ? ChooseFoot.ofAllOrders(view, allOrders.marked())
+            : ChooseFoot.ofPicks(view, picked);
+    control().say(says.control(), "Enter");
+    control().setEnabled(says.canPromise());
+    if (complaint.isEmpty()) {
+      foot().say(says.first(), says.second());
     } else {
-      foot().say(view.said(), why);
+      foot().say(complaint, says.first());
     }
-  }
-
-  private String second(Row lead, boolean isPromised) {
-    if (isPromised) {
-      return "U takes the promise back.  Page Down: the next open order.";
-    }
-    Cost cost = view.cost();
-    boolean isThis = cost != null && cost.tag().equals(lead.tag());
-    return ChooseWords.cost(isThis ? cost : null) + "  A promise can be taken back.";
-  }
-
-  private String shownTag(Row lead) {
-    boolean isPromised = view.order().promisedTag() != null;
-    String tag = isPromised ? view.order().promisedTag() : lead.tag();
-    return tag.length() <= LONGEST_ON_CONTROL ? " " + tag : "";
   }
 
   private void keys() {
@@ -143,8 +158,8 @@ public final class ChooseScreen extends Page {
     key(KeyStroke.getKeyStroke(KeyEvent.VK_HOME, 0), () -> move(-view.rowCount()));
     key(KeyStroke.getKeyStroke(KeyEvent.VK_END, 0), () -> move(view.rowCount()));
     key(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), this::promise);
-    key(KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), this::letGo);
-    key(KeyStroke.getKeyStroke(KeyEvent.VK_Z, InputEvent.CTRL_DOWN_MASK), actions::takeBack);
+    key(KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), this::back);
+    key(KeyStroke.getKeyStroke(KeyEvent.VK_Z, InputEvent.CTRL_DOWN_MASK), actions::undo);
     key(KeyStroke.getKeyStroke(' '), () -> pick(focus));
     for (int i = 0; i < NUMBERED; i++) {
       int place = i;
@@ -152,10 +167,17 @@ public final class ChooseScreen extends Page {
     }
     letter('u', actions::takeBack);
     letter('o', head::focusOrder);
+    letter('c', this::lookClosely);
+    letter('a', this::showAll);
+    letter('w', this::weigh);
   }
 
   private void move(int by) {
-    focus = Math.max(0, Math.min(focus + by, view.rowCount() - 1));
+    if (side == Side.ALL_ORDERS) {
+      allOrders.move(by);
+    } else {
+      focus = Math.max(0, Math.min(focus + by, view.rowCount() - 1));
+    }
     showPicks();
   }
 
@@ -165,6 +187,9 @@ public final class ChooseScreen extends Page {
   }
 
   private void pick(int row) {
+    if (side == Side.ALL_ORDERS || isAsking) {
+      return;
+    }
     if (row < view.serving().size()) {
       focus = row;
       picks = picks.toggled(view.serving().get(row).tag());
@@ -172,15 +197,70 @@ public final class ChooseScreen extends Page {
     showPicks();
   }
 
-  private void letGo() {
-    picks = Picks.NONE;
+  private void lookClosely() {
+    if (!isAsking && !picked().isEmpty()) {
+      turnTo(side == Side.CLOSELY ? Side.BLANKS : Side.CLOSELY);
+    }
+  }
+
+  private void showAll() {
+    if (!isAsking) {
+      actions.allOrders();
+      turnTo(Side.ALL_ORDERS);
+    }
+  }
+
+  /** The order of the marked line, to choose among its blanks. */
+  private void openMarked() {
+    if (allOrders.marked() != null) {
+      actions.open(allOrders.marked().order());
+      turnTo(Side.BLANKS);
+    }
+  }
+
+  private void weigh() {
+    if (isAsking || side == Side.ALL_ORDERS) {
+      return;
+    }
+    isAsking = true;
+    AskStrip strip =
+        WeightsStrip.of(
+            view.weights(),
+            weights -> {
+              askedEnough();
+              actions.weigh(weights);
+            },
+            line -> {
+              askedEnough();
+              complaint = line;
+              showPicks();
+            },
+            this::askedEnough);
+    ask(strip);
+    strip.focusFirst();
+  }
+
+  private void askedEnough() {
+    isAsking = false;
+    complaint = "";
+    ask(null);
     toWork();
-    showPicks();
+  }
+
+  private void back() {
+    if (side == Side.BLANKS) {
+      picks = Picks.NONE;
+    }
+    turnTo(Side.BLANKS);
   }
 
   private void promise() {
+    if (side == Side.ALL_ORDERS) {
+      openMarked();
+      return;
+    }
     List<String> picked = picked();
-    if (control().isEnabled() && !picked.isEmpty()) {
+    if (!isAsking && control().isEnabled() && !picked.isEmpty()) {
       actions.promise(picked.get(0), view.order().number());
     }
   }

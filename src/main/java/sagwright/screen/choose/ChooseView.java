@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import sagwright.beam.Taper;
 import sagwright.choose.PromiseCost;
+import sagwright.choose.RankingWeights;
+import sagwright.drawing.SeriesBars;
 import sagwright.finish.Cut;
 import sagwright.finish.FinishPlan;
 import sagwright.grade.Ask;
@@ -19,13 +21,14 @@ import sagwright.uncertainty.Estimate;
  * @param said what went wrong or was done, one line; empty for nothing
  * @param serving blanks that may serve, best first
  * @param cannot blanks that cannot, each with its reason
- * @param rankedBy what ranks them, one line
+ * @param weights what ranks them
  * @param words null where the shop's scale does not hold: at another than its set-up
  * @param sureness the chance that the shop asks for, 0 to 1
  * @param closely the blanks that were looked at closely, in any order
  * @param cost of promising the first pick; null while it is not known
  * @param canBeTakenBack the promise that one key takes back, as "25-014 from R-0007"; empty for
  *     none
+ * @param allOrders all open orders at once; null until they were asked for
  * @param units that the shop reads weights and balances in
  * @param isReading whether the answer is still being worked out
  */
@@ -35,12 +38,13 @@ public record ChooseView(
     String said,
     List<Row> serving,
     List<Row> cannot,
-    String rankedBy,
+    RankingWeights weights,
     WordScale words,
     double sureness,
     List<Closely> closely,
     Cost cost,
     String canBeTakenBack,
+    AllOrders allOrders,
     ShopUnits units,
     boolean isReading) {
   public ChooseView {
@@ -52,7 +56,20 @@ public record ChooseView(
   /** Before anything was read. */
   public static ChooseView reading(ShopUnits units) {
     return new ChooseView(
-        null, "", "", List.of(), List.of(), "", null, 0.95, List.of(), null, "", units, true);
+        null,
+        "",
+        "",
+        List.of(),
+        List.of(),
+        RankingWeights.STIFFNESS_FIRST,
+        null,
+        0.95,
+        List.of(),
+        null,
+        "",
+        null,
+        units,
+        true);
   }
 
   /** How often a blank stands among those that may serve: once, or not at all. */
@@ -95,6 +112,7 @@ public record ChooseView(
    * @param balance from the butt in mm, to come
    * @param blank its outline now, null as the stiffness
    * @param stage null where not said
+   * @param warnings what makes its figures doubtful
    * @param reason why it cannot serve; null where it may
    */
   public record Row(
@@ -108,7 +126,22 @@ public record ChooseView(
       ToCome balance,
       Taper blank,
       String stage,
-      String reason) {}
+      Seen seen,
+      List<String> warnings,
+      String reason) {
+    public Row {
+      warnings = List.copyOf(warnings);
+    }
+  }
+
+  /**
+   * What the eye and the scales say of a blank's wood.
+   *
+   * @param grain as "9, straight"; empty where nobody has looked
+   * @param seasoning a few words
+   * @param whole the same with the time since the last turning
+   */
+  public record Seen(String grain, String seasoning, String whole) {}
 
   /**
    * A figure of the finished shaft.
@@ -126,18 +159,30 @@ public record ChooseView(
    * @param deflectionMm from the rest
    * @param loadN one for each deflection
    * @param stiffnessNPerMm of the shaft as it is now
-   * @param mostly where the modulus's uncertainty mostly comes from, in words
+   * @param tested when and where on the shaft, in words; empty where there is no run
+   * @param budget what the ± of the run's modulus is made of, greatest first
    * @param moisturePercent null where not measured
-   * @param note the newest note on the blank; empty for none
+   * @param notes on the blank, newest first
    */
   public record Closely(
       String tag,
       double[] deflectionMm,
       double[] loadN,
       double stiffnessNPerMm,
-      String mostly,
+      String tested,
+      List<SeriesBars.Bar> budget,
       Double moisturePercent,
-      String note) {}
+      List<String> notes) {
+    public Closely {
+      budget = List.copyOf(budget);
+      notes = List.copyOf(notes);
+    }
+
+    /** Where the uncertainty mostly comes from; empty where there is none. */
+    String mostly() {
+      return budget.isEmpty() ? "" : budget.get(0).words();
+    }
+  }
 
   /**
    * What a promise would cost.
@@ -146,4 +191,37 @@ public record ChooseView(
    * @param otherOrders how many other orders are open
    */
   public record Cost(String tag, int otherOrders, PromiseCost cost) {}
+
+  /**
+   * All open orders and free blanks at once, beside what comes of it if each takes its best in
+   * turn.
+   *
+   * @param lines as the orders came in
+   * @param sumAtOnce of the chances
+   * @param sumInTurn the same, first come, first served
+   */
+  public record AllOrders(List<Line> lines, double sumAtOnce, double sumInTurn) {
+    public AllOrders {
+      lines = List.copyOf(lines);
+    }
+
+    /**
+     * An order.
+     *
+     * @param asks as "2.10 N/mm ± 5 %"
+     * @param atOnce what it gets of all at once
+     * @param inTurn what it would get in its turn
+     */
+    public record Line(String order, String asks, Gets atOnce, Gets inTurn) {}
+
+    /**
+     * A blank for an order.
+     *
+     * @param tag empty for none
+     * @param chance 0 for none
+     */
+    public record Gets(String tag, double chance) {
+      static final Gets NONE = new Gets("", 0);
+    }
+  }
 }

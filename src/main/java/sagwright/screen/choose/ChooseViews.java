@@ -3,7 +3,6 @@ package sagwright.screen.choose;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.IntStream;
 import sagwright.finish.BlankWood;
 import sagwright.finish.Forecast;
 import sagwright.grade.Aim;
@@ -12,26 +11,26 @@ import sagwright.grade.AskGrade;
 import sagwright.grade.Order;
 import sagwright.grade.Verdict;
 import sagwright.grade.WordScale;
+import sagwright.job.BowWarning;
 import sagwright.job.ChoosingShop;
 import sagwright.job.RankBlanks.Ranked;
-import sagwright.job.TestedRun;
-import sagwright.modulus.BudgetSource;
-import sagwright.modulus.Evaluation;
 import sagwright.quantity.Figures;
-import sagwright.run.Readings;
-import sagwright.run.StiffnessFit;
+import sagwright.screen.ShopUnits;
+import sagwright.screen.WoodWords;
 import sagwright.screen.choose.ChooseView.Asked;
-import sagwright.screen.choose.ChooseView.Closely;
 import sagwright.screen.choose.ChooseView.Row;
+import sagwright.screen.choose.ChooseView.Seen;
 import sagwright.screen.choose.ChooseView.ToCome;
 import sagwright.uncertainty.Estimate;
+import sagwright.uncertainty.Warning;
+import sagwright.wood.Seasoning;
 
 /** Makes what the Choose screen shows of what a workshop answers. */
 final class ChooseViews {
-  /** A curve of a few hundred points looks the same as one of thousands. */
-  private static final int MOST_PLOTTED = 300;
-
   private static final double MM_PER_INCH = 25.4;
+
+  /** What is ready so soon may as well be chosen now. Ours, no source. */
+  private static final double LONGEST_WAIT_DAYS = 7;
 
   private ChooseViews() {}
 
@@ -53,11 +52,7 @@ final class ChooseViews {
     return new Asked(
         choice.number(),
         String.join(", ", details),
-        "asks "
-            + Figures.asTyped(ask.stiffnessNPerMm())
-            + " N/mm ± "
-            + Figures.asTyped(ask.tolerancePercent())
-            + " %",
+        "asks " + asks(ask),
         ask,
         order.finish(),
         choice.promisedTag());
@@ -75,22 +70,22 @@ final class ChooseViews {
   }
 
   /** Those that may serve: neither an obstacle nor a verdict stands against them. */
-  static List<Row> serving(ChoosingShop.Choice choice) {
+  static List<Row> serving(ChoosingShop.Choice choice, ShopUnits units) {
     return choice.ranked().blanks().parallelStream()
         .filter(blank -> mayServe(blank, choice))
-        .map(blank -> row(blank, null))
+        .map(blank -> row(blank, choice, units, null))
         .toList();
   }
 
   /** All others, each with its reason. */
-  static List<Row> cannot(ChoosingShop.Choice choice) {
+  static List<Row> cannot(ChoosingShop.Choice choice, ShopUnits units) {
     List<Row> rows = new ArrayList<>();
     for (Ranked blank : choice.ranked().promisedElsewhere()) {
-      rows.add(row(blank, "promised to " + blank.state().promisedTo()));
+      rows.add(row(blank, choice, units, "promised to " + blank.state().promisedTo()));
     }
     for (Ranked blank : choice.ranked().blanks()) {
       if (!mayServe(blank, choice)) {
-        rows.add(row(blank, reason(blank, choice)));
+        rows.add(row(blank, choice, units, reason(blank, choice)));
       }
     }
     return rows;
@@ -102,7 +97,14 @@ final class ChooseViews {
     }
     Verdict verdict = blank.standing().graded().grade().verdict();
     boolean isTold = verdict == Verdict.SOFTER || verdict == Verdict.STIFFER;
-    return !isTold || blank.standing().tag().equals(choice.promisedTag());
+    boolean isPromisedHere = blank.standing().tag().equals(choice.promisedTag());
+    return isPromisedHere || !(isTold || isLongDrying(choice.wood().seasoning(blank.blank())));
+  }
+
+  /** What is ready within the wait stands among the others, and its days beside it. */
+  private static boolean isLongDrying(Seasoning seasoning) {
+    return seasoning.state() == Seasoning.State.DRYING
+        && !(seasoning.daysMore() <= LONGEST_WAIT_DAYS);
   }
 
   private static String reason(Ranked blank, ChoosingShop.Choice choice) {
@@ -111,6 +113,9 @@ final class ChooseViews {
     }
     AskGrade grade = blank.standing().graded().grade();
     double sureness = choice.sureness().chance();
+    if (grade.verdict() != Verdict.SOFTER && grade.verdict() != Verdict.STIFFER) {
+      return "still drying: " + WoodWords.drying(choice.wood().seasoning(blank.blank()));
+    }
     return grade.verdict() == Verdict.SOFTER
         ? "softer: "
             + Figures.chancePercent(grade.chanceBelow(), sureness)
@@ -120,12 +125,30 @@ final class ChooseViews {
             + " in 100 to lie above the ask at this taper";
   }
 
-  private static Row row(Ranked blank, String reason) {
+  private static Row row(Ranked blank, ChoosingShop.Choice choice, ShopUnits units, String reason) {
+    Seasoning seasoning = choice.wood().seasoning(blank.blank());
+    Seen seen =
+        new Seen(
+            WoodWords.grainBriefly(choice.wood().grain(blank.blank()), units),
+            WoodWords.seasoning(seasoning),
+            WoodWords.seasoningWhole(seasoning));
     String tag = blank.standing().tag();
     String stage = blank.state().stage();
     if (blank.standing().graded() == null) {
       return new Row(
-          tag, null, "", 0, null, null, ToCome.UNKNOWN, ToCome.UNKNOWN, null, stage, reason);
+          tag,
+          null,
+          "",
+          0,
+          null,
+          null,
+          ToCome.UNKNOWN,
+          ToCome.UNKNOWN,
+          null,
+          stage,
+          seen,
+          List.of(),
+          reason);
     }
     AskGrade grade = blank.standing().graded().grade();
     Forecast forecast = blank.standing().graded().forecast();
@@ -141,7 +164,21 @@ final class ChooseViews {
         toCome(forecast.balanceFromButtMm(), ask.balanceFromButtMm()),
         blank.standing().candidate().wood().taper(),
         stage,
+        seen,
+        warnings(blank),
         reason);
+  }
+
+  /** Of the runs, and of the shape; weight and balance are told in their own columns. */
+  private static List<String> warnings(Ranked blank) {
+    List<Warning> all = new ArrayList<>();
+    if (blank.wood() != null) {
+      all.addAll(blank.wood().warnings());
+    }
+    blank.standing().graded().warnings().stream()
+        .filter(warning -> warning instanceof BowWarning)
+        .forEach(all::add);
+    return all.stream().map(Warning::inWords).toList();
   }
 
   /** Where it varies along the blank: that of its middle. */
@@ -171,48 +208,11 @@ final class ChooseViews {
     return ask.setUp().equals(scale.usual()) ? scale : null;
   }
 
-  static Closely closely(String tag, ChoosingShop.Look look) {
-    if (look.latest().isEmpty()) {
-      return nothing(tag, look.note());
-    }
-    TestedRun run = look.latest().get();
-    Evaluation evaluation = run.evaluation();
-    double[][] curve = loading(run.readings(), evaluation.fit());
-    String mostly =
-        evaluation.budget().combined() > 0
-            ? BudgetSource.inWords(evaluation.budget().greatestFirst().get(0).source())
-            : "";
-    return new Closely(
-        tag,
-        curve[0],
-        curve[1],
-        evaluation.shaftStiffnessNPerMm(),
-        mostly,
-        look.moisturePercent(),
-        look.note());
-  }
-
-  /** Where there is no run to be looked at. */
-  static Closely nothing(String tag, String note) {
-    return new Closely(tag, new double[0], new double[0], Double.NaN, "", null, note);
-  }
-
-  /** The loading branch, from the rest to the greatest load: deflections, loads. */
-  private static double[][] loading(Readings readings, StiffnessFit fit) {
-    double[] loadN = readings.loadN();
-    int last = 0;
-    for (int i = 1; i < loadN.length; i++) {
-      last = loadN[i] > loadN[last] ? i : last;
-    }
-    int step = 1 + last / MOST_PLOTTED;
-    int end = last;
-    int[] at = IntStream.rangeClosed(0, end).filter(i -> i % step == 0 || i == end).toArray();
-    return new double[][] {
-      IntStream.of(at)
-          .mapToDouble(i -> readings.deflectionMm()[i] - fit.restDeflectionMm())
-          .toArray(),
-      IntStream.of(at).mapToDouble(i -> loadN[i] - fit.restLoadN()).toArray()
-    };
+  static String asks(Ask ask) {
+    return Figures.asTyped(ask.stiffnessNPerMm())
+        + " N/mm ± "
+        + Figures.asTyped(ask.tolerancePercent())
+        + " %";
   }
 
   /** How an order stands among the open ones. */

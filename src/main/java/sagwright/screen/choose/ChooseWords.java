@@ -74,7 +74,8 @@ final class ChooseWords {
       parts.add("is at the asked " + joined(asAsked));
     }
     String but = off.isEmpty() ? "" : ", but " + joined(off);
-    return lead.tag() + " " + joined(parts) + but + ".";
+    String mind = lead.warnings().isEmpty() ? "" : "  Mind: " + lead.warnings().get(0) + ".";
+    return lead.tag() + " " + joined(parts) + but + "." + mind;
   }
 
   private static boolean isAt(Aim asked, ChooseView.ToCome toCome) {

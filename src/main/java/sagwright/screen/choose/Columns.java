@@ -18,7 +18,7 @@ record Columns(double width) {
   }
 
   double lineTo() {
-    return 540 + more() * 0.6;
+    return 482 + more() * 0.55;
   }
 
   double verdict() {
@@ -26,26 +26,30 @@ record Columns(double width) {
   }
 
   double chanceEnds() {
-    return lineTo() + 168;
+    return lineTo() + 154;
   }
 
   double modulusEnds() {
-    return lineTo() + 238 + more() * 0.08;
+    return lineTo() + 220 + more() * 0.06;
   }
 
   double spareEnds() {
-    return lineTo() + 298 + more() * 0.16;
+    return lineTo() + 278 + more() * 0.12;
   }
 
   double massEnds() {
-    return lineTo() + 358 + more() * 0.24;
+    return lineTo() + 334 + more() * 0.18;
   }
 
   double balanceEnds() {
-    return lineTo() + 422 + more() * 0.32;
+    return lineTo() + 396 + more() * 0.24;
   }
 
-  double stage() {
-    return lineTo() + 442 + more() * 0.36;
+  double grain() {
+    return lineTo() + 418 + more() * 0.27;
+  }
+
+  double seasoning() {
+    return lineTo() + 530 + more() * 0.36;
   }
 }

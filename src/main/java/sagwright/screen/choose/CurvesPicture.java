@@ -18,15 +18,15 @@ import sagwright.screen.choose.ChooseView.Closely;
 import sagwright.screen.theme.Picture;
 import sagwright.screen.theme.Theme;
 
-/** The latest runs of the picked blanks over each other, as the shafts are now. */
+/** The newest runs of the picked blanks over each other. */
 final class CurvesPicture extends Picture {
   private static final long serialVersionUID = 1L;
   private static final double LEGEND = 208;
 
   private transient List<Closely> picked = List.of();
 
-  CurvesPicture() {
-    super("choose.curves", new Dimension(340, 176));
+  CurvesPicture(String name) {
+    super(name, new Dimension(340, 176));
   }
 
   /**
@@ -70,7 +70,7 @@ final class CurvesPicture extends Picture {
     double x = area.getWidth() - LEGEND;
     boolean isWide = picked.size() < 3;
     double pitch = isWide ? 62 : 36;
-    TextLine.of("on the bench, as they are now", style.lettering().regular(14), p.secondInk())
+    TextLine.of("their newest runs on the bench", style.lettering().regular(14), p.secondInk())
         .toRight(g, area.getWidth(), 13);
     double y = 38;
     for (int i = 0; i < picked.size(); i++) {
@@ -82,7 +82,7 @@ final class CurvesPicture extends Picture {
       String second = stiffness(pick) + moisture(pick);
       TextLine.of(second, style.lettering().regular(14), p.ink()).fromLeft(g, x + 32, y + 18);
       if (isWide) {
-        String third = pick.mostly().isEmpty() ? "" : "± mostly " + pick.mostly();
+        String third = pick.mostly().isEmpty() ? "" : "± mostly by " + pick.mostly();
         var regular = style.lettering().regular(14);
         TextLine.of(TextLine.shortened(g, third, regular, LEGEND - 32), regular, p.secondInk())
             .fromLeft(g, x + 32, y + 36);
@@ -103,7 +103,7 @@ final class CurvesPicture extends Picture {
 
   @Override
   protected String describe() {
-    StringJoiner words = new StringJoiner("; ", "On the bench, as they are now: ", ".");
+    StringJoiner words = new StringJoiner("; ", "Their newest runs on the bench: ", ".");
     picked.forEach(pick -> words.add(pick.tag() + " " + stiffness(pick)));
     return picked.isEmpty() ? "" : words.toString();
   }

@@ -13,7 +13,9 @@ import sagwright.drawing.Style;
 import sagwright.drawing.TextLine;
 import sagwright.quantity.Figures;
 import sagwright.quantity.Unit;
+import sagwright.screen.WoodWords;
 import sagwright.screen.choose.ChooseView.Row;
+import sagwright.screen.choose.ChooseView.Seen;
 import sagwright.screen.choose.ChooseView.ToCome;
 
 /** The words and figures of the list, beside its stiffness lines. */
@@ -48,7 +50,9 @@ final class RowCells {
     ends(g, columns.spareEnds(), "spare", "mm");
     ends(g, columns.massEnds(), "weight", view.units().mass().symbol());
     ends(g, columns.balanceEnds(), "balance", view.units().length().symbol());
-    small("stage").fromLeft(g, columns.stage(), upper);
+    small("grain").fromLeft(g, columns.grain(), upper);
+    small("lines " + WoodWords.per(view.units())).fromLeft(g, columns.grain(), lower);
+    small("seasoning").fromLeft(g, columns.seasoning(), upper);
   }
 
   private TextLine small(String words) {
@@ -79,15 +83,25 @@ final class RowCells {
           row.balance(),
           view.units().length(),
           new Point2D.Double(columns.balanceEnds(), baseline));
-      String stage = row.stage() == null ? "–" : row.stage();
-      Font font = lettering.regular(TEXT);
-      TextLine.of(
-              TextLine.shortened(g, stage, font, columns.width() - columns.stage() - 4),
-              font,
-              palette.secondInk())
-          .fromLeft(g, columns.stage(), baseline);
+      seen(g, row.seen(), baseline);
     }
     more(g, view.serving().size() - rows.first() - rows.shown(), rows.servingEnd() + 15);
+  }
+
+  private void seen(Graphics2D g, Seen seen, double baseline) {
+    Font font = lettering.regular(TEXT);
+    String grain = seen.grain().isEmpty() ? "–" : seen.grain();
+    double room = columns.seasoning() - columns.grain() - 10;
+    TextLine.of(TextLine.shortened(g, grain, font, room), font, palette.secondInk())
+        .fromLeft(g, columns.grain(), baseline);
+    boolean isSettled = seen.seasoning().equals("settled");
+    Font seasoned = isSettled ? font : lettering.semiBold(TEXT);
+    double end = columns.width() - columns.seasoning();
+    TextLine.of(
+            TextLine.shortened(g, seen.seasoning(), seasoned, end),
+            seasoned,
+            isSettled ? palette.secondInk() : palette.ink())
+        .fromLeft(g, columns.seasoning(), baseline);
   }
 
   private void chance(Graphics2D g, Row row, double baseline) {
@@ -128,6 +142,14 @@ final class RowCells {
       g.setColor(palette.deflection());
       g.setStroke(Style.OUTLINE);
       g.draw(new Line2D.Double(endsAt - text.width(g), baseline + 4, endsAt, baseline + 4));
+    }
+  }
+
+  /** What ranks them is said under the list. */
+  void rankedBy(Graphics2D g, RowsLayout rows) {
+    if (!view.serving().isEmpty()) {
+      double baseline = view.cannot().isEmpty() ? rows.servingEnd() + 26 : rows.headingPx();
+      small("best first by " + view.weights().inWords()).fromLeft(g, columns.verdict(), baseline);
     }
   }
 

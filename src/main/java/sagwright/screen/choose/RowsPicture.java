@@ -126,6 +126,7 @@ final class RowsPicture extends Picture {
       mark(g, scale, row, rows.centreOf(i), style);
       name(g, i, row, rows.centreOf(i), style);
     }
+    cells.rankedBy(g, rows);
     cells.cannot(g, rows);
     for (int i = rows.firstCannot(); i < rows.firstCannot() + rows.shownCannot(); i++) {
       mark(g, scale, view.cannot().get(i), rows.centreOfCannot(i), style);

@@ -20,8 +20,8 @@ final class SparePicture extends Picture {
   private transient ChooseView view = ChooseView.reading(ShopUnits.METRIC);
   private transient List<Row> picked = List.of();
 
-  SparePicture() {
-    super("choose.spare", new Dimension(600, 176));
+  SparePicture(String name) {
+    super(name, new Dimension(600, 176));
   }
 
   void show(ChooseView next, List<Row> rows) {

@@ -15,7 +15,6 @@ import sagwright.screen.theme.Lists;
 import sagwright.screen.theme.RowTable;
 import sagwright.screen.theme.RowTable.Column;
 import sagwright.screen.theme.Text;
-import sagwright.wood.Grain.RunOut;
 
 /** Every blank, one a row; or, where there is none, what to do. */
 final class RackList extends JPanel {
@@ -48,7 +47,7 @@ final class RackList extends JPanel {
                     70,
                     0,
                     r -> WoodWords.lines(r.grain(), units)),
-                Column.words("run-out", 88, RackList::runOut),
+                Column.words("run-out", 88, r -> WoodWords.runOutBriefly(r.grain())),
                 Column.words("seasoning", 122, RackView.Row::seasoning),
                 Column.words("tested", 116, RackView.Row::tested),
                 Column.words("promised", 94, RackView.Row::promisedTo)));
@@ -68,11 +67,6 @@ final class RackList extends JPanel {
     table.show(blanks, RackView.Row::tag);
     revalidate();
     repaint();
-  }
-
-  private static String runOut(RackView.Row row) {
-    RunOut runOut = row.grain().runOut();
-    return runOut == null ? "" : runOut == RunOut.SLIGHT ? "slight" : runOut.inWords();
   }
 
   /** Shows the blanks of which every word that is typed is said. */

@@ -4,27 +4,37 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import sagwright.choose.RankingWeights;
 import sagwright.job.ChoosingShop;
 import sagwright.screen.Mailbox;
 import sagwright.screen.ShopUnits;
+import sagwright.screen.choose.ChooseView.AllOrders;
+import sagwright.sheet.SheetReader;
+import sagwright.wood.Grain;
 import sagwright.wood.SpeciesTable;
+import sagwright.workshop.Blank;
 import sagwright.workshop.Workshop;
 import sagwright.workshop.WorkshopException;
 
 class ChooseDeskTest {
   private final Mailbox<ChooseView> mailbox = new Mailbox<>(ChooseView.reading(ShopUnits.METRIC));
+  private final AtomicReference<Instant> now =
+      new AtomicReference<>(Instant.parse("2026-03-02T09:00:00Z"));
   private Workshop workshop;
   private ChooseDesk desk;
 
   @BeforeEach
   void open(@TempDir Path folder) throws Exception {
-    workshop = ChooseWorkshop.create(folder);
-    ChoosingShop shop = new ChoosingShop(workshop, SpeciesTable.published());
+    workshop = ChooseWorkshop.create(folder, now::get);
+    ChoosingShop shop = new ChoosingShop(workshop, SpeciesTable.published(), now::get);
     desk = new ChooseDesk(shop, Runnable::run, mailbox);
     desk.refresh();
   }
@@ -32,6 +42,10 @@ class ChooseDeskTest {
   @AfterEach
   void close() throws WorkshopException {
     workshop.close();
+  }
+
+  private void later(int days) {
+    now.updateAndGet(at -> at.plus(Duration.ofDays(days)));
   }
 
   private ChooseView view() {
@@ -106,5 +120,82 @@ class ChooseDeskTest {
     assertThat(view().order().number()).isEqualTo(ChooseWorkshop.ORDER);
     desk.open("r-0008");
     assertThat(view().order().number()).isEqualTo(ChooseWorkshop.OTHER_ORDER);
+  }
+
+  @Test
+  void whatRanksIsSetByTheShopAndSaid() {
+    assertThat(view().weights()).isEqualTo(RankingWeights.STIFFNESS_FIRST);
+    desk.weigh(new RankingWeights(0, 0, 0, 1));
+    assertThat(view().weights().inWords()).isEqualTo("spare 100 %");
+    assertThat(view().said()).isEmpty();
+  }
+
+  @Test
+  void allOrdersAtOnceStandBesideFirstComeFirstServed() {
+    assertThat(view().allOrders()).isNull();
+    desk.allOrders();
+    AllOrders all = view().allOrders();
+    assertThat(all.lines()).extracting(AllOrders.Line::order).containsExactly("R-0007", "R-0008");
+    assertThat(all.lines())
+        .extracting(line -> line.atOnce().tag())
+        .containsExactlyInAnyOrder(ChooseWorkshop.BEST, ChooseWorkshop.SECOND);
+    assertThat(all.lines().get(0).inTurn().tag()).isEqualTo(ChooseWorkshop.BEST);
+    assertThat(all.sumAtOnce())
+        .isCloseTo(
+            view().serving().get(0).chance() + view().serving().get(1).chance(), within(1e-12));
+    desk.promise(ChooseWorkshop.BEST, ChooseWorkshop.ORDER);
+    assertThat(view().allOrders()).isNull(); // another pairing by now
+  }
+
+  @Test
+  void oneUndoTakesTheLastActionBackWhateverItWas() throws Exception {
+    desk.promise(ChooseWorkshop.BEST, ChooseWorkshop.ORDER);
+    workshop.notes().add(workshop.blanks().require(ChooseWorkshop.BEST), "rings");
+    desk.undo();
+    assertThat(view().said()).isEqualTo("Taken back: noted on 25-002.");
+    assertThat(view().order().promisedTag()).isEqualTo(ChooseWorkshop.BEST);
+    desk.undo();
+    assertThat(view().said()).isEqualTo("Taken back: promised 25-002 to R-0007.");
+    assertThat(view().order().promisedTag()).isNull();
+  }
+
+  @Test
+  void notesAndBudgetAreSeenClosely() throws Exception {
+    workshop.notes().add(workshop.blanks().require(ChooseWorkshop.BEST), "a dark fleck");
+    workshop.notes().add(workshop.blanks().require(ChooseWorkshop.BEST), "rings like a bell");
+    desk.lookAt(List.of(ChooseWorkshop.BEST));
+    ChooseView.Closely look = view().closely(ChooseWorkshop.BEST).orElseThrow();
+    assertThat(look.notes()).hasSize(2);
+    assertThat(look.notes().get(0)).endsWith("rings like a bell");
+    assertThat(look.budget()).isNotEmpty();
+    assertThat(look.budget().get(0).amount())
+        .isGreaterThanOrEqualTo(look.budget().get(look.budget().size() - 1).amount());
+    assertThat(look.tested()).contains("supports 100 and 1100");
+  }
+
+  @Test
+  void whatDriesForLongStandsApartAndSaysHowItLoses() throws Exception {
+    Blank best = workshop.blanks().require(ChooseWorkshop.BEST);
+    String document = workshop.blanks().caliperNow(best).document();
+    SheetReader reader = new SheetReader(SpeciesTable.published());
+    double massG = reader.read(document).shaft().massG();
+    later(7);
+    String weighed = document.replaceFirst("\"massG\":[0-9.]+", "\"massG\":" + (massG - 3));
+    workshop.blanks().addCaliperEntry(best, reader.read(weighed), "weighed");
+    desk.refresh();
+    assertThat(serving()).containsExactly(ChooseWorkshop.SECOND);
+    assertThat(view().cannot())
+        .anySatisfy(
+            row -> {
+              assertThat(row.tag()).isEqualTo(ChooseWorkshop.BEST);
+              assertThat(row.reason()).isEqualTo("still drying: loses 3.0 g a week");
+            });
+    workshop.grains().add(best, new Grain(9.0, Grain.RunOut.SLIGHT, null));
+    later(7);
+    workshop.blanks().addCaliperEntry(best, reader.read(weighed), "weighed");
+    desk.refresh();
+    assertThat(serving()).first().isEqualTo(ChooseWorkshop.BEST);
+    assertThat(view().serving().get(0).seen().seasoning()).isEqualTo("settled");
+    assertThat(view().serving().get(0).seen().grain()).isEqualTo("9, slight");
   }
 }

@@ -1,5 +1,6 @@
 package sagwright.screen.choose;
 
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -16,6 +17,7 @@ import sagwright.choose.PromiseCost;
 import sagwright.choose.Ranking;
 import sagwright.choose.RankingWeights;
 import sagwright.choose.Standing;
+import sagwright.drawing.SeriesBars;
 import sagwright.finish.BlankWood;
 import sagwright.finish.Ferrule;
 import sagwright.finish.FinishPlan;
@@ -27,11 +29,16 @@ import sagwright.grade.Sureness;
 import sagwright.grade.WordScale;
 import sagwright.job.ChoosingShop;
 import sagwright.job.RankBlanks;
+import sagwright.job.WoodRecords;
 import sagwright.modulus.ModulusAlong;
+import sagwright.quantity.Figures;
 import sagwright.screen.ShopUnits;
+import sagwright.screen.choose.ChooseView.AllOrders;
 import sagwright.screen.choose.ChooseView.Closely;
 import sagwright.screen.choose.ChooseView.Cost;
 import sagwright.uncertainty.Estimate;
+import sagwright.wood.Grain;
+import sagwright.wood.Seasoning;
 import sagwright.workshop.Blank;
 import sagwright.workshop.BlankState;
 
@@ -113,6 +120,7 @@ public final class ChooseExample {
             all.number(),
             new RankBlanks.Answer(
                 ORDER, RankingWeights.STIFFNESS_FIRST, cannot, all.ranked().promisedElsewhere()),
+            all.wood(),
             null,
             Sureness.USUAL),
         "");
@@ -126,12 +134,13 @@ public final class ChooseExample {
         "",
         List.of(),
         List.of(),
-        "",
+        RankingWeights.STIFFNESS_FIRST,
         null,
         0.95,
         List.of(),
         null,
         "",
+        null,
         ShopUnits.METRIC,
         false);
   }
@@ -156,6 +165,7 @@ public final class ChooseExample {
             RankingWeights.STIFFNESS_FIRST,
             ranked(trial, own, states),
             ranked(trial, elsewhere, states)),
+        wood(all),
         promised,
         Sureness.USUAL);
   }
@@ -189,7 +199,7 @@ public final class ChooseExample {
 
   private static ChooseView view(ChoosingShop.Choice choice, String back) {
     List<Closely> closely = new ArrayList<>();
-    List<ChooseView.Row> serving = ChooseViews.serving(choice);
+    List<ChooseView.Row> serving = ChooseViews.serving(choice, ShopUnits.METRIC);
     for (ChooseView.Row row : serving.subList(0, Math.min(9, serving.size()))) {
       closely.add(closely(row));
     }
@@ -198,22 +208,83 @@ public final class ChooseExample {
         "open order 3 of 12",
         "",
         serving,
-        ChooseViews.cannot(choice),
-        "ranked by " + RankingWeights.STIFFNESS_FIRST.inWords(),
+        ChooseViews.cannot(choice, ShopUnits.METRIC),
+        RankingWeights.STIFFNESS_FIRST,
         ChooseViews.words(WordScale.AT_FIRST, ORDER.ask()),
         Sureness.USUAL.chance(),
         closely,
         new Cost(BEST, 11, new PromiseCost(0.99, 8.21, 7.94, 9.2)),
         back,
+        ALL_ORDERS,
         ShopUnits.METRIC,
         false);
+  }
+
+  private static final AllOrders ALL_ORDERS =
+      new AllOrders(
+          List.of(
+              line("R-0003", "2.05 N/mm ± 5 %", "25-007", 0.97, "25-014", 0.99),
+              line("R-0005", "2.25 N/mm ± 4 %", "25-061", 0.91, "25-061", 0.91),
+              line("R-0007", "2.1 N/mm ± 5 %", "25-014", 0.995, "25-031", 0.99),
+              line("R-0008", "2.15 N/mm ± 3 %", "25-031", 0.9, "25-022", 0.41),
+              line("R-0009", "1.9 N/mm ± 5 %", "25-040", 0.88, "25-040", 0.88),
+              line("R-0011", "2.6 N/mm ± 5 %", "", 0, "", 0)),
+          4.66,
+          4.18);
+
+  private static AllOrders.Line line(
+      String order, String asks, String atOnce, double a, String inTurn, double b) {
+    return new AllOrders.Line(
+        order, asks, new AllOrders.Gets(atOnce, a), new AllOrders.Gets(inTurn, b));
+  }
+
+  /** Some were looked at, most are settled, one is nearly, one is not. */
+  private static WoodRecords wood(List<Wood> all) {
+    Map<Long, Grain> grains = new HashMap<>();
+    Map<Long, Seasoning> seasonings = new HashMap<>();
+    for (int i = 0; i < all.size(); i++) {
+      long id = all.get(i).tag().hashCode();
+      if (i % 5 != 4) {
+        grains.put(id, new Grain(6.0 + i % 6, Grain.RunOut.values()[i % 7 / 3], null));
+      }
+      boolean isDrying = i == 3 || i == 9;
+      seasonings.put(
+          id,
+          new Seasoning(
+              Duration.ofDays(12 + 5 * i),
+              true,
+              isDrying ? Seasoning.State.DRYING : Seasoning.State.SETTLED,
+              isDrying ? 0.9 : 0.1,
+              isDrying ? i : 0));
+    }
+    seasonings.put(
+        (long) "25-052".hashCode(),
+        new Seasoning(Duration.ofDays(3), true, Seasoning.State.UNKNOWN, Double.NaN, Double.NaN));
+    return new WoodRecords(grains, seasonings);
   }
 
   private static Closely closely(ChooseView.Row row) {
     double k = row.modulusMPa().value() / 3700 + (row.cut().leastSpareMm() - 0.7) / 1.5;
     double[] loadN = IntStream.rangeClosed(0, 100).mapToDouble(i -> 0.2 * i).toArray();
     double[] mm = IntStream.rangeClosed(0, 100).mapToDouble(i -> 0.2 * i / k).toArray();
-    return new Closely(row.tag(), mm, loadN, k, "diameters", 11.2, "");
+    double part = 20 * row.cut().leastSpareMm();
+    return new Closely(
+        row.tag(),
+        mm,
+        loadN,
+        k,
+        "2026-11-25, supports 100 and 1100, load 600 mm",
+        List.of(
+            new SeriesBars.Bar("the diameters", 140 + part, Figures.rounded(140 + part, 0)),
+            new SeriesBars.Bar("the scatter of the readings", 61 + part, "71"),
+            new SeriesBars.Bar("the load cell's calibration", 24, "24"),
+            new SeriesBars.Bar("the place of the load", 11, "11")),
+        11.2,
+        row.tag().endsWith("14")
+            ? List.of(
+                "2026-11-20 rings like a bell; the butt end has a small dark fleck",
+                "2025-03-03 from the board with 25-013")
+            : List.of());
   }
 
   /** Does nothing by itself. */
@@ -235,5 +306,14 @@ public final class ChooseExample {
 
     @Override
     public void takeBack() {}
+
+    @Override
+    public void undo() {}
+
+    @Override
+    public void weigh(RankingWeights weights) {}
+
+    @Override
+    public void allOrders() {}
   }
 }

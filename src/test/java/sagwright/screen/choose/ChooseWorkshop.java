@@ -5,7 +5,9 @@ import java.time.InstantSource;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.StringJoiner;
+import sagwright.choose.RankingWeights;
 import sagwright.job.ImportDocuments;
+import sagwright.job.ShopSettings;
 import sagwright.sheet.BadDocumentException;
 import sagwright.wood.SpeciesTable;
 import sagwright.workshop.Blank;
@@ -28,9 +30,13 @@ public final class ChooseWorkshop {
   private ChooseWorkshop() {}
 
   public static Workshop create(Path folder) throws WorkshopException, BadDocumentException {
+    return create(folder, InstantSource.system());
+  }
+
+  static Workshop create(Path folder, InstantSource clock)
+      throws WorkshopException, BadDocumentException {
     Workshop workshop =
-        Workshop.openOrCreate(
-            folder.resolve("workshop.db"), new Keeper(InstantSource.system(), "test"));
+        Workshop.openOrCreate(folder.resolve("workshop.db"), new Keeper(clock, "test"));
     ImportDocuments documents = new ImportDocuments(workshop, SpeciesTable.published());
     documents.bring(sheet(SECOND, 4.1034), false);
     documents.bring(sheet(BEST, 4.02), false);
@@ -44,6 +50,15 @@ public final class ChooseWorkshop {
   public static Optional<String> promised(Workshop workshop, String order) {
     try {
       return workshop.promises().blankOf(workshop.orders().require(order)).map(Blank::tag);
+    } catch (WorkshopException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** What ranks. */
+  public static RankingWeights weights(Workshop workshop) {
+    try {
+      return new ShopSettings(workshop).rankingWeights();
     } catch (WorkshopException e) {
       throw new IllegalStateException(e);
     }
