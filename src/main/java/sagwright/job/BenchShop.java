@@ -135,6 +135,11 @@ public final class BenchShop {
     return SecondOpinion.of(run);
   }
 
+  /** Guesses by hand before a test. */
+  public GuessFirst guessFirst() {
+    return new GuessFirst(workshop);
+  }
+
   /** How many runs a series has. */
   public int runsOfSeries() throws WorkshopException {
     return workshop

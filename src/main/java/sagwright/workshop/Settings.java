@@ -19,6 +19,9 @@ public final class Settings {
   /** How a butt is bored for lead: three numbers in mm, left closed, depth, diameter. */
   public static final String BUTT_BORE = "butt bore";
 
+  /** Whether a guess by hand is wanted before a test: "yes" or not. */
+  public static final String GUESS_FIRST = "guess first";
+
   private final Database database;
 
   Settings(Database database) {

@@ -230,6 +230,7 @@ final class ShopExample {
         ShopUnits.METRIC,
         95,
         "KM",
+        false,
         "/home/maker/Sagwright/workshop.db");
   }
 
@@ -321,6 +322,9 @@ final class ShopExample {
     public void keepHandRead(HandRead read, Reply reply) {}
 
     @Override
+    public void guess(String typed, String initials, Reply reply) {}
+
+    @Override
     public void makeSeriesOf(int runs) {}
 
     @Override
@@ -393,6 +397,9 @@ final class ShopExample {
 
     @Override
     public void listenTo(String port, Reply reply) {}
+
+    @Override
+    public void guessFirst(boolean on, Reply reply) {}
 
     @Override
     public void wear(Theme theme, Reply reply) {}

@@ -67,6 +67,7 @@ final class AfterRun {
       now.become(lost ? Phase.LINE_LOST : Phase.NO_ANSWER, run.outcome().noAnswer());
     } else {
       TestedRun tested = shop.tested(run);
+      now.guessing().answered(tested);
       now.become(now.state().withShown(tested));
       Optional<RightBlank.Difference> difference = RightBlank.of(tested, before);
       if (difference.isPresent() && difference.get().isDoubtful()) {
@@ -112,6 +113,7 @@ final class AfterRun {
     shop.move(toBeMoved, now.state().laid().blank());
     toBeMoved = null;
     lay.lay(now.state().laid().blank().tag());
+    now.guessing().none(); // its run has been seen already
     forecast();
     now.become(Phase.READY, "the run was moved here; Ctrl Z takes it back");
   }

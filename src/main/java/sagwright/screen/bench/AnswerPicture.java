@@ -6,6 +6,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import sagwright.drawing.GuessLine;
 import sagwright.drawing.Lettering;
 import sagwright.drawing.Palette;
 import sagwright.drawing.StiffnessLine;
@@ -66,14 +67,13 @@ final class AnswerPicture extends Picture {
                 forecast.stiffnessNPerMm().value(),
                 forecast.stiffnessNPerMm().halfWidth95(),
                 false);
+    GuessView guess = view.guess();
+    Rectangle2D lower = new Rectangle2D.Double(1, 196, area.getWidth() - 2, StiffnessLine.HEIGHT);
+    if (guess != null && guess.isAnswered() && view.order() == null) {
+      new GuessLine(Theme.style()).paint(g, lower, guess.guessedNPerMm(), guess.benchMark());
+    }
     if (view.order() != null) {
-      new StiffnessLine(Theme.style())
-          .paint(
-              g,
-              new Rectangle2D.Double(1, 196, area.getWidth() - 2, StiffnessLine.HEIGHT),
-              view.order().ask(),
-              mark,
-              view.words());
+      new StiffnessLine(Theme.style()).paint(g, lower, view.order().ask(), mark, view.words());
     }
   }
 

@@ -30,6 +30,14 @@ public interface BenchActions {
   /** A run that was read by hand. */
   void keepHandRead(HandRead read, Reply reply);
 
+  /**
+   * What the hand says of the blank that lies there.
+   *
+   * @param typed N/mm, or a word of the shop's scale
+   * @param initials whose hand
+   */
+  void guess(String typed, String initials, Reply reply);
+
   /** A series has so many runs from now on. */
   void makeSeriesOf(int runs);
 

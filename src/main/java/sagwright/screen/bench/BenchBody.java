@@ -17,6 +17,7 @@ final class BenchBody extends JPanel implements Zoom.Zoomed {
   private static final int ANSWER_WIDTH = 396;
   private static final int GAP = 40;
   private static final int ACTIONS = 44;
+  private static final String HAND = "how the hand learns";
 
   private final StagePicture stage = new StagePicture();
   private final PlotPicture plot = new PlotPicture();
@@ -27,13 +28,24 @@ final class BenchBody extends JPanel implements Zoom.Zoomed {
   private final QuietButton behind;
   private final QuietButton survey;
   private final QuietButton bow;
+  private final QuietButton learning;
+  private final GuessForm guess;
   private double zoom = 1;
 
   /** What its small actions do. */
   record Ways(
-      Runnable turnOn, Runnable typeIn, Runnable lookBehind, Runnable survey, Runnable roll) {}
+      Runnable turnOn,
+      Runnable typeIn,
+      Runnable lookBehind,
+      Runnable survey,
+      Runnable roll,
+      Runnable learn) {}
 
-  BenchBody(Ways ways) {
+  /**
+   * @param guess stands where the answer will, while the hand is asked
+   */
+  BenchBody(Ways ways, GuessForm guess) {
+    this.guess = guess;
     setLayout(null);
     setName("bench.body");
     turn = quiet("bench.turn", "turn by 90°", "T", ways.turnOn());
@@ -41,8 +53,11 @@ final class BenchBody extends JPanel implements Zoom.Zoomed {
     behind = quiet("bench.behind", "± is 95 %: why", "W", ways.lookBehind());
     survey = quiet("bench.survey", "all runs", "S", ways.survey());
     bow = quiet("bench.bow", "bow", "R", ways.roll());
+    learning = quiet("bench.learning", HAND, "G", ways.learn());
     for (JComponent part :
-        new JComponent[] {stage, survey, bow, plot, behind, answer, turns, turn, handRead}) {
+        new JComponent[] {
+          stage, survey, bow, learning, guess, plot, behind, answer, turns, turn, handRead
+        }) {
       add(part);
     }
   }
@@ -59,11 +74,18 @@ final class BenchBody extends JPanel implements Zoom.Zoomed {
     answer.show(view);
     turns.show(view);
     turn.setEnabled(view.shaft() != null && !view.phase().isRunning());
-    handRead.setEnabled(view.shaft() != null && !view.phase().isRunning());
+    handRead.setEnabled(view.shaft() != null && !view.phase().isRunning() && !view.awaitsGuess());
     behind.setVisible(view.answer() != null);
     survey.setVisible(view.answer() != null);
     bow.setVisible(view.shaft() != null);
     bow.setEnabled(!view.phase().isRunning());
+    guess.show(view);
+    answer.setVisible(!view.awaitsGuess());
+    learning.setVisible(view.guess() != null);
+    String hand = Guessing.inWords(view.guess());
+    learning.setText(hand.isEmpty() ? HAND : hand);
+    revalidate();
+    learning.setEnabled(!view.phase().isRunning());
   }
 
   @Override
@@ -87,8 +109,12 @@ final class BenchBody extends JPanel implements Zoom.Zoomed {
     int bowWidth = bow.getPreferredSize().width;
     int plotEnd = answerLeft - px(GAP + 8);
     survey.setBounds(plotEnd - surveyWidth, top - px(7), surveyWidth, px(ACTIONS));
-    bow.setBounds(plotEnd - surveyWidth - px(8) - bowWidth, top - px(7), bowWidth, px(ACTIONS));
+    int bowLeft = plotEnd - surveyWidth - px(8) - bowWidth;
+    bow.setBounds(bowLeft, top - px(7), bowWidth, px(ACTIONS));
+    int learningWidth = learning.getPreferredSize().width;
+    learning.setBounds(bowLeft - px(8) - learningWidth, top - px(7), learningWidth, px(ACTIONS));
     answer.setBounds(answerLeft, top, answerWidth, low);
+    guess.setBounds(answerLeft, top, answerWidth, low);
     Dimension why = behind.getPreferredSize();
     behind.setBounds(
         answerLeft + answerWidth - why.width + px(6), top - px(7), why.width, why.height);

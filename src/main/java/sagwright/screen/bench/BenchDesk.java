@@ -9,6 +9,8 @@ import sagwright.bench.Ending;
 import sagwright.bench.HeadSession;
 import sagwright.job.BenchShop;
 import sagwright.job.LaidBlank;
+import sagwright.job.TestedRun;
+import sagwright.screen.ComplaintException;
 import sagwright.screen.Mailbox;
 import sagwright.screen.Reply;
 import sagwright.survey.Bow;
@@ -112,7 +114,7 @@ public final class BenchDesk implements BenchActions, AutoCloseable {
             return;
           }
           Calibration calibration = shop.place().calibration();
-          if (state.laid() == null || calibration == null) {
+          if (state.laid() == null || calibration == null || now.guessing().isAwaited()) {
             return;
           }
           LaidBlank laid = state.laid();
@@ -138,6 +140,23 @@ public final class BenchDesk implements BenchActions, AutoCloseable {
   @Override
   public void answer(Choice choice) {
     now.atWork(() -> now.answer(choice));
+  }
+
+  @Override
+  public void guess(String typed, String initials, Reply reply) {
+    work.execute(
+        () -> {
+          try {
+            BenchState state = now.state();
+            if (now.guessing().isAwaited()) {
+              now.guessing().guess(typed, initials, state.laid(), state.tried());
+              now.become(state);
+            }
+            reply.done();
+          } catch (ComplaintException | WorkshopException e) {
+            reply.refused(e.getMessage());
+          }
+        });
   }
 
   @Override
@@ -236,7 +255,9 @@ public final class BenchDesk implements BenchActions, AutoCloseable {
               reply.refused("kept without an answer: " + run.outcome().noAnswer());
               return;
             }
-            now.become(now.state().withShown(shop.tested(run)));
+            TestedRun tested = shop.tested(run);
+            now.guessing().answered(tested);
+            now.become(now.state().withShown(tested));
             reply.done();
             afterRun.goOn();
           } catch (WorkshopException e) {

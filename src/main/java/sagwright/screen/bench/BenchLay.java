@@ -26,6 +26,7 @@ final class BenchLay {
     series = BenchSeries.of(shop.runsOfSeries());
     LaidBlank laid = laid(tag);
     now.forgetQuestion();
+    now.guessing().laid(laid); // first: what it has shown may have to be hidden
     now.become(now.state().withLaid(laid, together(laid)));
   }
 

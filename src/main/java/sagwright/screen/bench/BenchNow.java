@@ -22,6 +22,7 @@ final class BenchNow {
   private final Executor work;
   private final Mailbox<BenchView> mailbox;
   private final BenchViews views;
+  private final Guessing guessing;
   private final HeadSession session;
   private volatile BenchState state = BenchState.EMPTY;
   private long lastViewNanos; // of the head-reader thread
@@ -37,11 +38,16 @@ final class BenchNow {
     this.work = work;
     this.mailbox = mailbox;
     this.views = new BenchViews(shop);
+    this.guessing = new Guessing(shop);
     this.session = HeadSession.lasting(shop.place().opener(), HeadTiming.ORDINARY, this::follow);
   }
 
   HeadSession session() {
     return session;
+  }
+
+  Guessing guessing() {
+    return guessing;
   }
 
   BenchState state() {
@@ -53,13 +59,13 @@ final class BenchNow {
     long now = System.nanoTime();
     if (now - lastViewNanos >= VIEW_EVERY_NANOS) {
       lastViewNanos = now;
-      mailbox.put(views.of(state, snapshot));
+      mailbox.put(guessing.over(views.of(state, snapshot)));
     }
   }
 
   void become(BenchState next) {
     state = next;
-    mailbox.put(views.of(next, session.snapshot()));
+    mailbox.put(guessing.over(views.of(next, session.snapshot())));
   }
 
   /** The same but for where it stands. */

@@ -13,8 +13,8 @@ import sagwright.screen.Sentence;
 /**
  * The bench. Space begins and ends a test, Esc breaks it off; B goes to the tag, O to the order, T
  * turns the shaft, H types in a run, W shows what stands behind the ±, S what all runs show
- * together, R takes down how far the shaft is off straight; a figure makes a series of so many
- * runs.
+ * together, R takes down how far the shaft is off straight, G shows how the hand learns; a figure
+ * makes a series of so many runs.
  */
 public final class BenchScreen extends Page {
   private static final long serialVersionUID = 1L;
@@ -27,6 +27,7 @@ public final class BenchScreen extends Page {
   private static final String BEHIND = "behind";
   private static final String SURVEY = "survey";
   private static final String BOW = "bow";
+  private static final String LEARNING = "learning";
   private static final String HOW_TO_TYPE =
       "Enter goes on.  Enter on an empty line, or Ctrl Enter, keeps it.";
   private static final String WHAT_MAY_BE_TYPED =
@@ -44,6 +45,8 @@ public final class BenchScreen extends Page {
   private final HandReadForm hand;
   private final SurveyPanel survey;
   private final BowForm bow;
+  private final GuessForm guess;
+  private final LearningPanel learning;
   private transient BenchView view;
   private transient BenchView.Question asked;
   private String side = LIVE;
@@ -56,6 +59,7 @@ public final class BenchScreen extends Page {
     this.actions = actions;
     this.view = mailbox.newest();
     this.head = new BenchHead(actions, this::space, this::toWork);
+    this.guess = new GuessForm(actions, this::space, this::complain);
     this.live =
         new BenchBody(
             new BenchBody.Ways(
@@ -63,16 +67,20 @@ public final class BenchScreen extends Page {
                 () -> turnTo(HAND),
                 () -> turnTo(BEHIND),
                 () -> turnTo(SURVEY),
-                () -> turnTo(BOW)));
+                () -> turnTo(BOW),
+                () -> turnTo(LEARNING)),
+            guess);
     this.behind = new BehindPanel(() -> turnTo(LIVE));
     this.hand = new HandReadForm(actions, () -> turnTo(LIVE), this::complain);
     this.survey = new SurveyPanel(() -> turnTo(LIVE), this::measureNext, this::setUpAsUsual);
     this.bow = new BowForm(actions, () -> turnTo(LIVE), this::complain);
+    this.learning = new LearningPanel(() -> turnTo(LIVE));
     sides.add(live, LIVE);
     sides.add(hand, HAND);
     sides.add(behind, BEHIND);
     sides.add(survey, SURVEY);
     sides.add(bow, BOW);
+    sides.add(learning, LEARNING);
     fill(head, sides);
     keys();
     control().addActionListener(e -> press());
@@ -99,15 +107,17 @@ public final class BenchScreen extends Page {
   private void show(BenchView next) {
     Phase before = view.phase();
     boolean isNewlyLaid = next.shaft() != null && !next.shaft().isSameBlankAs(view.shaft());
+    boolean handIsAsked = next.awaitsGuess() != view.awaitsGuess();
     view = next;
     head.show(next);
     live.show(next);
     behind.show(next);
     survey.show(next);
+    learning.show(next);
     footSays();
     question(next.question());
     controls();
-    if (isNewlyLaid && side.equals(LIVE)) {
+    if ((isNewlyLaid || handIsAsked) && side.equals(LIVE)) {
       toWork();
     }
     if (next.phase() != before) {
@@ -120,7 +130,8 @@ public final class BenchScreen extends Page {
     if (isForm()) {
       foot().say(complaint.isEmpty() ? HOW_TO_TYPE : complaint, WHAT_MAY_BE_TYPED);
     } else {
-      foot().say(view.safety(), footLine(view));
+      boolean wrongGuess = view.awaitsGuess() && !complaint.isEmpty();
+      foot().say(wrongGuess ? complaint : view.safety(), footLine(view));
     }
   }
 
@@ -153,6 +164,11 @@ public final class BenchScreen extends Page {
       return;
     }
     Phase phase = view.phase();
+    if (view.awaitsGuess() && phase.canBegin()) {
+      control().say("Guess", "Enter");
+      control().setEnabled(true);
+      return;
+    }
     control().say("Test", phase.isRunning() ? "Space ends it" : "Space");
     control().setEnabled(phase.isRunning() || phase.canBegin());
   }
@@ -172,6 +188,7 @@ public final class BenchScreen extends Page {
     letter('w', () -> turnTo(BEHIND));
     letter('s', () -> turnTo(SURVEY));
     letter('r', () -> turnTo(BOW));
+    letter('g', () -> turnTo(LEARNING));
     key(
         KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, KeyEvent.CTRL_DOWN_MASK),
         () -> {
@@ -206,7 +223,11 @@ public final class BenchScreen extends Page {
     spaceIsDown = true;
     if (!bounced && side.equals(LIVE)) {
       lastSpaceNs = now;
-      press();
+      if (view.awaitsGuess() && view.phase().canBegin()) {
+        guess.keep(actions::test); // a foot on the pedal: the hands stay on the shaft
+      } else {
+        press();
+      }
     }
   }
 
@@ -215,6 +236,9 @@ public final class BenchScreen extends Page {
       hand.keep();
     } else if (side.equals(BOW)) {
       bow.keep();
+    } else if (view.awaitsGuess()) {
+      turnTo(LIVE);
+      guess.keep(() -> {});
     } else if (view.phase().isRunning() || view.phase().canBegin()) {
       turnTo(LIVE);
       actions.test();
@@ -269,7 +293,9 @@ public final class BenchScreen extends Page {
     boolean mayLeave = !view.phase().isRunning() || to.equals(LIVE);
     boolean hasIt =
         to.equals(LIVE)
-            || ((to.equals(HAND) || to.equals(BOW)) && view.shaft() != null)
+            || (to.equals(HAND) && view.shaft() != null && !view.awaitsGuess())
+            || (to.equals(BOW) && view.shaft() != null)
+            || (to.equals(LEARNING) && view.guess() != null)
             || ((to.equals(BEHIND) || to.equals(SURVEY)) && view.answer() != null);
     if (to.equals(side) || !mayLeave || !hasIt) {
       return;
@@ -295,6 +321,8 @@ public final class BenchScreen extends Page {
   private void toWork() {
     if (view.shaft() == null) {
       head.focusTag();
+    } else if (view.awaitsGuess() && side.equals(LIVE)) {
+      guess.focus();
     } else {
       control().requestFocusInWindow();
     }

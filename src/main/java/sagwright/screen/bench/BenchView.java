@@ -29,6 +29,7 @@ import sagwright.uncertainty.Estimate;
  * @param line how the serial line and the check rod stand, one line
  * @param question null for none
  * @param warnings what the answer's reader should know, worst first
+ * @param guess what the hand says before the bench; null where it is not asked
  */
 public record BenchView(
     Laid shaft,
@@ -44,9 +45,43 @@ public record BenchView(
     String safety,
     String line,
     Question question,
-    List<String> warnings) {
+    List<String> warnings,
+    GuessView guess) {
   public BenchView {
     warnings = List.copyOf(warnings);
+  }
+
+  /** Where the hand is not asked. */
+  public BenchView(
+      Laid shaft,
+      Tried order,
+      Phase phase,
+      String detail,
+      HeadReading reading,
+      Curves curves,
+      Answer answer,
+      Forecast forecast,
+      WordScale words,
+      Turns turns,
+      String safety,
+      String line,
+      Question question,
+      List<String> warnings) {
+    this(
+        shaft, order, phase, detail, reading, curves, answer, forecast, words, turns, safety, line,
+        question, warnings, null);
+  }
+
+  /** The same with what the hand says. */
+  BenchView withGuess(GuessView next) {
+    return new BenchView(
+        shaft, order, phase, detail, reading, curves, answer, forecast, words, turns, safety, line,
+        question, warnings, next);
+  }
+
+  /** Whether the hand is to be asked before anything else. */
+  boolean awaitsGuess() {
+    return guess != null && guess.isAwaited();
   }
 
   /** The detail to be shown. */

@@ -23,4 +23,7 @@ public interface SettingsActions {
 
   /** Initials of whose hand is at work. */
   void signAs(String initials, Reply reply);
+
+  /** Whether the hand is asked before the bench, from the next blank that is laid. */
+  void guessFirst(boolean on, Reply reply);
 }

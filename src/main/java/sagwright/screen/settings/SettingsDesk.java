@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.concurrent.Executor;
 import sagwright.grade.Sureness;
 import sagwright.job.GradeAgain;
+import sagwright.job.GuessFirst;
 import sagwright.job.HeadPorts;
 import sagwright.screen.Desk;
 import sagwright.screen.Mailbox;
@@ -43,7 +44,7 @@ public final class SettingsDesk extends Desk implements SettingsActions {
   /** What the page shows before the settings were read. */
   public static SettingsView atFirst(ShopLook look) {
     return new SettingsView(
-        List.of(), "", look.theme(), look.units(), 100 * Sureness.USUAL.chance(), "", "");
+        List.of(), "", look.theme(), look.units(), 100 * Sureness.USUAL.chance(), "", false, "");
   }
 
   @Override
@@ -64,6 +65,7 @@ public final class SettingsDesk extends Desk implements SettingsActions {
             look.units(),
             Math.round(1e8 * sureness) / 1e6,
             settings.get(Settings.INITIALS).orElse(""),
+            new GuessFirst(workshop).isOn(),
             workshop.file().toString()));
   }
 
@@ -121,5 +123,15 @@ public final class SettingsDesk extends Desk implements SettingsActions {
   @Override
   public void signAs(String initials, Reply reply) {
     set(Settings.INITIALS, initials, reply);
+  }
+
+  @Override
+  public void guessFirst(boolean on, Reply reply) {
+    atWork(
+        reply,
+        () -> {
+          new GuessFirst(workshop).set(on);
+          show();
+        });
   }
 }

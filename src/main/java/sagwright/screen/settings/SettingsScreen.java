@@ -28,6 +28,7 @@ import sagwright.screen.theme.Theme;
 /** The settings, each of which holds as soon as it is chosen or Enter is pressed. */
 public final class SettingsScreen extends Page {
   private static final long serialVersionUID = 1L;
+  private static final List<String> NO_OR_YES = List.of("no", "yes");
   private static final List<String> THEMES = List.of("light", "dark");
   private static final List<Unit> LENGTHS = List.of(Unit.MILLIMETRE, Unit.INCH);
   private static final List<Unit> MASSES = List.of(Unit.GRAM, Unit.OUNCE);
@@ -42,6 +43,7 @@ public final class SettingsScreen extends Page {
   private final JComboBox<String> mass = choice("masses in", symbols(MASSES));
   private final JTextField sureness = field("sure from");
   private final JTextField initials = field("initials");
+  private final JComboBox<String> guess = choice("guess first", NO_OR_YES);
   private final JLabel workshop = Text.plain("");
   private transient SettingsView view;
   private boolean showing;
@@ -58,6 +60,11 @@ public final class SettingsScreen extends Page {
     row("lengths in", length, Text.second("from the next start on; any other unit may be typed"));
     row("masses in", mass, Text.second(""));
     row("initials", initials, Text.second("sign what is done from now on"));
+    row(
+        "guess first",
+        guess,
+        Text.second(
+            "the hand says first how stiff a blank is; G on the bench shows how it learns"));
     row("workshop", workshop, Text.second(""));
     fill(head, body);
     wire();
@@ -102,6 +109,8 @@ public final class SettingsScreen extends Page {
     theme.addActionListener(e -> chosen(this::wear));
     length.addActionListener(e -> chosen(this::measure));
     mass.addActionListener(e -> chosen(this::measure));
+    guess.addActionListener(
+        e -> chosen(() -> actions.guessFirst(guess.getSelectedIndex() == 1, reply("guess first"))));
     initials.addActionListener(e -> actions.signAs(initials.getText().trim(), reply("initials")));
     sureness.addActionListener(e -> percent("sure from", sureness, (r, p) -> actions.beSure(p, r)));
   }
@@ -170,6 +179,7 @@ public final class SettingsScreen extends Page {
     mass.setSelectedItem(next.units().mass().symbol());
     show(sureness, Figures.asTyped(next.surenessPercent()));
     show(initials, next.initials());
+    guess.setSelectedIndex(next.guessesFirst() ? 1 : 0);
     workshop.setText(next.workshop());
     showing = false;
     words();

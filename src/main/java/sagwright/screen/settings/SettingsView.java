@@ -9,6 +9,7 @@ import sagwright.screen.theme.Theme;
  *
  * @param ports those that are there, as people tell them apart
  * @param port the one that is listened to; empty for none
+ * @param guessesFirst whether the hand is asked before the bench
  * @param workshop where the records lie
  */
 public record SettingsView(
@@ -18,6 +19,7 @@ public record SettingsView(
     ShopUnits units,
     double surenessPercent,
     String initials,
+    boolean guessesFirst,
     String workshop) {
   public SettingsView {
     ports = List.copyOf(ports);
