@@ -8,6 +8,8 @@ import java.awt.Container;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.InstantSource;
+import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.BooleanSupplier;
 import org.assertj.swing.core.BasicRobot;
@@ -21,6 +23,14 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import sagwright.command.Windows;
+import sagwright.job.GuessFirst;
+import sagwright.job.PracticeRack;
+import sagwright.wood.SpeciesTable;
+import sagwright.workshop.Guess;
+import sagwright.workshop.Keeper;
+import sagwright.workshop.Run;
+import sagwright.workshop.Workshop;
+import sagwright.workshop.WorkshopException;
 
 /** The main job in the real window on the practice bench, by keyboard alone. */
 @CacioTest
@@ -28,6 +38,8 @@ import sagwright.command.Windows;
 class WholeJobWindowTest {
   /** A practice test takes its own time: some seconds of rest, loading and letting off. */
   private static final Duration DEADLINE = Duration.ofSeconds(90);
+
+  private static final Keeper KEEPER = new Keeper(InstantSource.system(), "test");
 
   @TempDir Path folder;
   private CompletableFuture<Void> program;
@@ -87,7 +99,6 @@ class WholeJobWindowTest {
     waitUntil("the head is there", () -> said("stage").startsWith("ready"));
     press(KeyEvent.VK_SPACE);
     waitUntil("load is put on", () -> said("stage").startsWith("load slowly"));
-    waitUntil("the test is done", () -> said("stage").startsWith("done"));
     waitUntil("a verdict is said", () -> said("answer").contains("in 100"));
     String answer = said("answer");
     assertThat(answer).contains("modulus").contains("GPa");
@@ -120,6 +131,76 @@ class WholeJobWindowTest {
     assertThat(said("foot")).contains("no bench head is chosen yet");
     assertThat(file).exists();
     close();
+  }
+
+  @Test
+  void theHandIsAskedFirstAndItsGuessIsKeptBesideTheAnswer() throws WorkshopException {
+    Path workshop = folder.resolve("practice.db");
+    try (Workshop made = Workshop.openOrCreate(workshop, KEEPER)) {
+      new PracticeRack(made, SpeciesTable.published()).fillWhereEmpty();
+      new GuessFirst(made).set(true);
+    }
+    open(workshop);
+    waitForFocus("bench.tag");
+    typeAndEnter(PracticeRack.FIRST_TAG);
+    waitForFocus("bench.guess");
+    waitUntil("the head is there", () -> said("stage").startsWith("ready"));
+    robot.enterText("3.9");
+    press(KeyEvent.VK_TAB);
+    waitForFocus("bench.hand");
+    robot.enterText("TH");
+    press(KeyEvent.VK_SPACE); // the pedal, from whichever field
+    waitUntil("load is put on", () -> said("stage").startsWith("load slowly"));
+    waitUntil("the bench has answered", () -> said("answer").contains("GPa"));
+    press(KeyEvent.VK_G);
+    waitUntil(
+        "the guess stands beside the answer",
+        () -> said("learning.sheet").contains("the hand said 3.90 N/mm: "));
+    assertThat(said("learning.sheet")).startsWith("How the hand of TH learns. One guess so far");
+    press(KeyEvent.VK_ESCAPE);
+    press(KeyEvent.VK_B);
+    waitForFocus("bench.tag");
+    typeAndEnter(PracticeRack.FIRST_TAG); // laid anew: its answer hides until the next guess
+    waitForFocus("bench.guess");
+    assertThat(said("answer")).isEmpty();
+    assertThat(said("plot")).isEqualTo("Load against deflection: no line yet.");
+    close();
+    try (Workshop kept = Workshop.open(workshop, KEEPER)) {
+      List<Guess> guesses = kept.guesses().all();
+      assertThat(guesses).hasSize(1);
+      assertThat(guesses.get(0).stiffnessNPerMm()).isEqualTo(3.9);
+      assertThat(guesses.get(0).initials()).isEqualTo("TH");
+      Run run = kept.runs().run(guesses.get(0).runId());
+      assertThat(run.counts()).isTrue();
+    }
+  }
+
+  @Test
+  void theExampleIsMadeOpenedAndMarkedApartFromTheMakersOwn() {
+    String home = System.getProperty("user.home");
+    System.setProperty("user.home", folder.toString());
+    try {
+      open(null);
+      waitForFocus("start.file");
+      press(KeyEvent.VK_F6);
+      waitUntil("it says how far it is", () -> said("foot").startsWith("Making the example"));
+      waitUntil(
+          "the example is open",
+          () -> {
+            findWindow();
+            return frame.target().getTitle().equals("Sagwright: the example workshop");
+          });
+      waitForFocus("bench.tag");
+      for (int page : new int[] {KeyEvent.VK_F2, KeyEvent.VK_F3, KeyEvent.VK_F1}) {
+        press(page);
+        waitUntil("the rail bears its mark", () -> said("rail").equals("example"));
+      }
+      assertThat(Workshop.exampleFile()).exists();
+      assertThat(Workshop.usualFile()).doesNotExist();
+      close();
+    } finally {
+      System.setProperty("user.home", home);
+    }
   }
 
   private void writeBlankDown() {

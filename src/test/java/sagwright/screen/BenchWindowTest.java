@@ -69,6 +69,11 @@ class BenchWindowTest {
     }
 
     @Override
+    public void guess(String typed, String initials, Reply reply) {
+      throw new AssertionError("the hand is not asked here");
+    }
+
+    @Override
     public void makeSeriesOf(int runs) {
       asked.add("series of " + runs);
     }

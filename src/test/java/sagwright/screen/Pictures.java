@@ -21,6 +21,7 @@ import javax.swing.RepaintManager;
 import javax.swing.SwingUtilities;
 import sagwright.screen.bench.BenchExample;
 import sagwright.screen.bench.BenchView;
+import sagwright.screen.bench.GuessExample;
 import sagwright.screen.bench.Phase;
 import sagwright.screen.checks.ChecksExample;
 import sagwright.screen.checks.ChecksView;
@@ -75,6 +76,11 @@ public final class Pictures {
     shells.put(
         "bench-series",
         () -> bench(BenchExample.in(BenchExample.loaded(), Phase.TURN, "3 of 3: mark at 120°")));
+    shells.put("bench-guess", () -> bench(GuessExample.awaited()));
+    shells.put("bench-guessed", () -> bench(GuessExample.answered()));
+    shells.put("bench-guessed-alone", () -> bench(GuessExample.answeredForNoOrder()));
+    shells.put("bench-learning", () -> pressing(bench(GuessExample.answered()), "typed g"));
+    shells.put("bench-beginner", () -> pressing(bench(GuessExample.beginner()), "typed g"));
     shells.put("rack", () -> opened(BenchExample.loading(12.45), "Rack"));
     shells.put(
         "rack-record", () -> ShopExample.recordOpened(opened(BenchExample.loading(12.45), "Rack")));

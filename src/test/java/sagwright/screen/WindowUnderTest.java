@@ -78,6 +78,10 @@ final class WindowUnderTest implements AutoCloseable {
         () -> named(name).getAccessibleContext().getAccessibleDescription());
   }
 
+  boolean isSeen(String name) {
+    return GuiActionRunner.execute(() -> named(name).isShowing());
+  }
+
   private Component named(String name) {
     Component found = ShopExample.named(shell.openPage(), name);
     assertThat(found).as("a part called %s", name).isNotNull();

@@ -11,6 +11,7 @@ import sagwright.drawing.Lettering;
 import sagwright.drawing.Palette;
 import sagwright.drawing.StiffnessLine;
 import sagwright.drawing.StiffnessMark;
+import sagwright.drawing.StiffnessScale;
 import sagwright.drawing.Style;
 import sagwright.drawing.TextLine;
 import sagwright.quantity.Figures;
@@ -74,7 +75,21 @@ final class AnswerPicture extends Picture {
     }
     if (view.order() != null) {
       new StiffnessLine(Theme.style()).paint(g, lower, view.order().ask(), mark, view.words());
+      if (mark != null && guess != null && guess.isAnswered()) {
+        pointAtGuess(g, lower, mark, guess);
+      }
     }
+  }
+
+  /** What the hand said, as finished: off by the same share. */
+  private void pointAtGuess(
+      Graphics2D g, Rectangle2D area, StiffnessMark finished, GuessView guess) {
+    double share = guess.guessedNPerMm() / guess.answerNPerMm().value();
+    StiffnessScale scale =
+        StiffnessScale.around(
+            view.order().ask(), List.of(finished), area.getMinX(), area.getMaxX());
+    new GuessLine(Theme.style())
+        .point(g, scale, finished.stiffnessNPerMm() * share, area.getMinY() + 13);
   }
 
   /** Both moduli stand side by side where the moisture is known. */

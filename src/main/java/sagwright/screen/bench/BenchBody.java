@@ -17,7 +17,7 @@ final class BenchBody extends JPanel implements Zoom.Zoomed {
   private static final int ANSWER_WIDTH = 396;
   private static final int GAP = 40;
   private static final int ACTIONS = 44;
-  private static final String HAND = "how the hand learns";
+  private static final String HAND = "the hand";
 
   private final StagePicture stage = new StagePicture();
   private final PlotPicture plot = new PlotPicture();
@@ -82,8 +82,8 @@ final class BenchBody extends JPanel implements Zoom.Zoomed {
     guess.show(view);
     answer.setVisible(!view.awaitsGuess());
     learning.setVisible(view.guess() != null);
-    String hand = Guessing.inWords(view.guess());
-    learning.setText(hand.isEmpty() ? HAND : hand);
+    boolean guessed = view.guess() != null && view.guess().isAnswered();
+    learning.setText(guessed ? "hand " + Guessing.offInWords(view.guess()) : HAND);
     revalidate();
     learning.setEnabled(!view.phase().isRunning());
   }

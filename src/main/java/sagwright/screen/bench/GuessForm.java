@@ -38,6 +38,7 @@ final class GuessForm extends JPanel {
     this.complain = complain;
     setName("bench.guessForm");
     setOpaque(false);
+    setVisible(false);
     add(Text.heading("First: what does the hand say?"), "wrap");
     add(Text.second("Flex the shaft by hand. How stiff is it as it lies?"), "wrap");
     add(words, "wrap");

@@ -137,7 +137,7 @@ final class Guessing {
         whole.shaft(),
         whole.order(),
         whole.phase(),
-        whole.detail(),
+        whole.phase() == Phase.READY ? "the hand first, then Space" : whole.detail(),
         BenchView.HeadReading.NONE,
         new BenchView.Curves(
             List.of(),
@@ -164,22 +164,20 @@ final class Guessing {
         "");
   }
 
-  /** What the hand said beside what came, in words; empty before that. */
+  /** What the hand said and how far off that was; empty before there is a guess. */
   static String inWords(GuessView guess) {
     if (guess == null || guess.guessedNPerMm() == null) {
       return "";
     }
-    String said = "hand said " + Figures.rounded(guess.guessedNPerMm(), 2);
-    if (!guess.isAnswered()) {
-      return said + " N/mm";
-    }
+    String said = "the hand said " + Figures.rounded(guess.guessedNPerMm(), 2) + " N/mm";
+    return guess.isAnswered() ? said + ": " + offInWords(guess) : said;
+  }
+
+  /** How far off an answered guess was. */
+  static String offInWords(GuessView guess) {
     double off = 100 * (guess.guessedNPerMm() / guess.answerNPerMm().value() - 1);
     return Math.abs(off) < 0.5
-        ? said + ": spot on"
-        : said
-            + ": "
-            + Figures.rounded(Math.abs(off), 0)
-            + " % too "
-            + (off > 0 ? "stiff" : "soft");
+        ? "spot on"
+        : Figures.rounded(Math.abs(off), 0) + " % too " + (off > 0 ? "stiff" : "soft");
   }
 }

@@ -76,7 +76,7 @@ final class LearningPanel extends JPanel {
       }
       if (view.isAnswered()) {
         y += 14;
-        TextLine.of("This time the " + Guessing.inWords(view) + ".", l.semiBold(20), p.ink())
+        TextLine.of("This time " + Guessing.inWords(view) + ".", l.semiBold(20), p.ink())
             .fromLeft(g, 0, y);
         new GuessLine(Theme.style())
             .paint(
