@@ -187,8 +187,8 @@ public final class BenchShop {
   }
 
   /** Moves a run that lay under the wrong blank; its trace stays. */
-  public void move(Run run, Blank to) throws WorkshopException {
-    workshop.runs().move(run, to, "the result suited another blank's record");
+  public void move(TestedRun run, Blank to) throws WorkshopException {
+    new MoveRun(workshop, species).move(run, to, "the result suited another blank's record");
     new GradeAgain(workshop, species).all(); // of the blank that it came from, too
   }
 

@@ -121,6 +121,22 @@ public record Sheet(
   }
 
   /**
+   * This sheet's text with another sheet's shaft in the place of its own: how it lay on the bench
+   * and what was read there stay.
+   */
+  public String jsonOnShaftOf(Sheet other) {
+    JsonLine mine = JsonLine.parse(json);
+    JsonLine document = JsonLine.parse(other.shaftDocument());
+    for (String key : List.of("setup", "instrument", "run", "handRead")) {
+      JsonLine part = mine.objectOrNull(key);
+      if (part != null) {
+        document.put(key, part);
+      }
+    }
+    return document.toString();
+  }
+
+  /**
    * The shaft alone as a sheet of its own, with the ratio of its wood's moduli, on one line, keys
    * that begin with x- included.
    */

@@ -20,7 +20,12 @@ final class Migrations {
 
   /** This program's own, in the order in which they are applied. */
   static final List<String> SCRIPTS =
-      List.of("001-records.sql", "002-choosing.sql", "003-templates.sql", "004-grain.sql");
+      List.of(
+          "001-records.sql",
+          "002-choosing.sql",
+          "003-templates.sql",
+          "004-grain.sql",
+          "005-moved-runs.sql");
 
   private final List<String> scripts;
 

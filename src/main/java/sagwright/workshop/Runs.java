@@ -149,12 +149,16 @@ public final class Runs {
     return counting.isEmpty() ? Optional.empty() : Optional.of(counting.get(counting.size() - 1));
   }
 
-  /** A run's whole sheet. */
+  /** A run's whole sheet; of one that was moved with the shaft that it was moved to. */
   public String sheet(Run run) throws WorkshopException {
     return database.read(
         handle ->
             handle
-                .select("select document from run_closing where run_id = ?", run.id())
+                .select(
+                    "select coalesce(s.document, c.document) from run_closing c"
+                        + " left join run_move_now m on m.run_id = c.run_id"
+                        + " left join run_move_sheet s on s.move_id = m.id where c.run_id = ?",
+                    run.id())
                 .mapTo(String.class)
                 .one());
   }
@@ -210,8 +214,19 @@ public final class Runs {
         });
   }
 
-  /** Moves a run that lay under the wrong blank; where it lay stays on the record. */
-  public void move(Run run, Blank to, String why) throws WorkshopException {
+  /**
+   * A run on the shaft that it was really made on.
+   *
+   * @param document its whole sheet with that shaft
+   * @param outcome what comes of it there
+   */
+  public record OnOtherShaft(String document, RunOutcome outcome) {}
+
+  /**
+   * Moves a run that lay under the wrong blank. Where it lay, on which shaft, and what came of it
+   * there stays on the record, and counts again if the move is undone.
+   */
+  public void move(Run run, Blank to, OnOtherShaft there, String why) throws WorkshopException {
     database.write(
         handle -> {
           Blank from =
@@ -227,7 +242,7 @@ public final class Runs {
           }
           String what =
               "moved run " + run.id() + " from " + from.tag() + " to " + to.tag() + ": " + why;
-          return handle.execute(
+          handle.execute(
               "insert into run_move (action_id, run_id, from_blank_id, to_blank_id, why)"
                   + " values (?, ?, ?, ?, ?)",
               actions.begin(handle, what, true),
@@ -235,6 +250,13 @@ public final class Runs {
               from.id(),
               to.id(),
               why);
+          return handle.execute(
+              "insert into run_move_sheet (move_id, document, program, answer, no_answer)"
+                  + " values (last_insert_rowid(), ?, ?, ?, ?)",
+              there.document(),
+              keeper.program(),
+              there.outcome().answer(),
+              there.outcome().noAnswer());
         });
   }
 

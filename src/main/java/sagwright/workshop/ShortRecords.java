@@ -31,11 +31,9 @@ public final class ShortRecords {
   private static final String RUNS =
       "select n.id, n.blank_id, n.evaluation_id,"
           + " n.answer -> '$.modulusMPa', n.answer -> '$.modulusStdUncertaintyMPa',"
-          + " r.document -> '$.modulusToShearRatio', r.document ->> '$.shaft.species',"
+          + " n.document -> '$.modulusToShearRatio', n.document ->> '$.shaft.species',"
           + " n.answer -> '$.assumed', n.answer -> '$.warnings', n.started_ms"
-          + " from (select w.*, (select max(e.id) from evaluation e where e.run_id = w.id)"
-          + "   as evaluation_id from run_now w where set_aside = 0 and answer is not null) n"
-          + " join run r on r.id = n.id";
+          + " from (select * from run_now where set_aside = 0 and answer is not null) n";
 
   private static final Comparator<ShortRun> OLDEST_FIRST =
       Comparator.comparingLong(ShortRun::startedMs).thenComparingLong(ShortRun::runId);

@@ -178,16 +178,18 @@ class RunsTest {
     Blank right = workshop.blanks().enter(WorkshopFixture.sheet("25-015"));
     Run run = add("25-014", WorkshopFixture.answered());
     Runs runs = workshop.runs();
-    runs.move(run, right, "the wrong tag was scanned");
+    Runs.OnOtherShaft there = WorkshopFixture.onShaft("25-015");
+    runs.move(run, right, there, "the wrong tag was scanned");
+    assertEquals(there.document(), runs.sheet(run));
     assertEquals(List.of(), runs.of(blank));
     assertEquals(
         new Run.Moved("25-014", "the wrong tag was scanned"), runs.of(right).get(0).moved());
-    assertThrows(WorkshopException.class, () -> runs.move(run, right, "again"));
+    assertThrows(WorkshopException.class, () -> runs.move(run, right, there, "again"));
     workshop.actions().undoLast();
     assertEquals(List.of(run.id()), ids(runs.of(blank)));
     assertNull(runs.of(blank).get(0).moved());
-    runs.move(run, right, "the wrong tag was scanned");
-    runs.move(run, blank, "it was right after all");
+    runs.move(run, right, there, "the wrong tag was scanned");
+    runs.move(run, blank, WorkshopFixture.onShaft("25-014"), "it was right after all");
     assertEquals(List.of(run.id()), ids(runs.of(blank)));
   }
 

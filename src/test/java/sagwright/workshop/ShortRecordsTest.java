@@ -95,7 +95,13 @@ class ShortRecordsTest {
                   WorkshopFixture.sheet("25-014"),
                   RunOrigin.TYPED,
                   RunOutcome.answered(WHOLE_ANSWER));
-      workshop.runs().move(run, right, "the other shaft lay there");
+      workshop
+          .runs()
+          .move(
+              run,
+              right,
+              new Runs.OnOtherShaft(sawn.json(), RunOutcome.answered(WHOLE_ANSWER)),
+              "the other shaft lay there");
       ShortRecords records = workshop.shortRecords(WorkshopFixture.READER);
       assertEquals(List.of(), records.of(wrong).counting());
       assertEquals(1, records.of(right).counting().size());
@@ -114,6 +120,7 @@ class ShortRecordsTest {
         Statement statement = connection.createStatement()) {
       statement.executeUpdate(
           "drop table caliper_figures; drop table surveyed_wood; drop table grain_entry;"
+              + " drop table run_move_sheet;"
               + " drop view if exists taper_template_now; drop table taper_template_name;"
               + " drop table taper_template; pragma user_version = 1;");
     }

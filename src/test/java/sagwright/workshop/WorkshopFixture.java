@@ -76,6 +76,10 @@ final class WorkshopFixture {
     }
   }
 
+  static Runs.OnOtherShaft onShaft(String tag) {
+    return new Runs.OnOtherShaft(sheet(tag).json(), answered());
+  }
+
   static RunOutcome answered() {
     return RunOutcome.answered("{\"stiffnessNPerMm\":4.1,\"modulusMPa\":12340.0}");
   }

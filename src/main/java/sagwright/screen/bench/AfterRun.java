@@ -26,7 +26,7 @@ final class AfterRun {
   private final BenchNow now;
   private final BenchLay lay;
   private final Set<Long> leftIn = new HashSet<>();
-  private Run toBeMoved; // null for none
+  private TestedRun toBeMoved; // null for none
 
   AfterRun(BenchShop shop, BenchNow now, BenchLay lay) {
     this.shop = shop;
@@ -97,7 +97,7 @@ final class AfterRun {
   }
 
   private void moveAway(TestedRun tested) {
-    toBeMoved = tested.run();
+    toBeMoved = tested;
     now.become(
         BenchState.EMPTY
             .withTried(now.state().tried())
