@@ -6,6 +6,7 @@ import sagwright.bench.LineOpener;
 import sagwright.job.BenchPlace;
 import sagwright.job.CheckRodState;
 import sagwright.job.HeadPorts;
+import sagwright.workshop.WorkshopException;
 
 /**
  * A bench whose head sends over a serial port.
@@ -23,6 +24,11 @@ record SerialPlace(SwitchedLine line, Supplier<Calibration> inForce, CheckRodSta
   @Override
   public Calibration calibration() {
     return inForce.get();
+  }
+
+  @Override
+  public void lookAgain() throws WorkshopException {
+    rod.readAgain();
   }
 
   @Override

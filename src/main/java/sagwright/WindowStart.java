@@ -8,9 +8,11 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.SwingUtilities;
 import sagwright.bench.Calibration;
+import sagwright.bench.HeadSession;
 import sagwright.command.CommandFailure;
 import sagwright.command.ProgramVersion;
 import sagwright.command.Windows;
@@ -21,7 +23,6 @@ import sagwright.job.BenchShop;
 import sagwright.job.CalibrationInForce;
 import sagwright.job.CheckRodState;
 import sagwright.job.ChecksShop;
-import sagwright.job.ChoosingShop;
 import sagwright.job.GradeAgain;
 import sagwright.job.PracticeRack;
 import sagwright.screen.Mailbox;
@@ -35,15 +36,6 @@ import sagwright.screen.bench.BenchView;
 import sagwright.screen.checks.ChecksDesk;
 import sagwright.screen.checks.ChecksScreen;
 import sagwright.screen.checks.ChecksView;
-import sagwright.screen.choose.ChooseDesk;
-import sagwright.screen.choose.ChooseScreen;
-import sagwright.screen.choose.ChooseView;
-import sagwright.screen.orders.OrdersDesk;
-import sagwright.screen.orders.OrdersScreen;
-import sagwright.screen.orders.OrdersView;
-import sagwright.screen.rack.RackDesk;
-import sagwright.screen.rack.RackScreen;
-import sagwright.screen.rack.RackView;
 import sagwright.screen.settings.SettingsDesk;
 import sagwright.screen.settings.SettingsScreen;
 import sagwright.screen.settings.SettingsView;
@@ -163,11 +155,7 @@ final class WindowStart implements Windows {
       BenchShop shop, Proofs proofs, Opened opened, ShopLook look, Executor work) {
     Workshop workshop = opened.workshop();
     Mailbox<BenchView> benchMail = new Mailbox<>(BenchDesk.atFirst());
-    Mailbox<RackView> rackMail = new Mailbox<>(RackDesk.atFirst(look.units()));
-    Mailbox<OrdersView> ordersMail = new Mailbox<>(OrdersDesk.atFirst(look.units()));
     Mailbox<SettingsView> settingsMail = new Mailbox<>(SettingsDesk.atFirst(look));
-    Mailbox<ChooseView> chooseMail = new Mailbox<>(ChooseView.reading(look.units()));
-    ChoosingShop choosing = new ChoosingShop(workshop, species, InstantSource.system());
     CountDownLatch closed = new CountDownLatch(1);
     try (BenchDesk benchDesk = new BenchDesk(shop, work, benchMail)) {
       SwingUtilities.invokeLater(
@@ -177,34 +165,29 @@ final class WindowStart implements Windows {
             if (opened.isExample()) {
               shell.mark("example");
             }
-            RackDesk rackDesk =
-                new RackDesk(
-                    workshop,
-                    species,
-                    InstantSource.system(),
-                    work,
-                    rackMail,
-                    tag -> {
-                      benchDesk.lay(tag);
-                      shell.open("Bench");
-                    });
-            OrdersDesk ordersDesk = new OrdersDesk(workshop, species, work, ordersMail);
+            Consumer<String> layOnBench =
+                tag -> {
+                  benchDesk.lay(tag);
+                  shell.open("Bench");
+                };
+            ShopPages pages = new ShopPages(workshop, species, work, shell, layOnBench);
             SettingsDesk settingsDesk =
                 new SettingsDesk(
                     workshop,
                     new GradeAgain(workshop, species),
                     shop.place().ports(),
                     work,
-                    settingsMail);
+                    settingsMail,
+                    units -> {
+                      benchDesk.speakIn(units);
+                      pages.speakIn(units);
+                    });
+            benchDesk.speakIn(look.units());
             BenchScreen bench = new BenchScreen(benchMail, benchDesk);
             shell.add(bench);
-            shell.add(new RackScreen(rackMail, rackDesk));
-            shell.add(new OrdersScreen(ordersMail, ordersDesk));
-            shell.add(new ChooseScreen(chooseMail, new ChooseDesk(choosing, work, chooseMail)));
-            shell.add(checks(workshop, proofs, shop, benchDesk, work, shell));
+            pages.add(look.units());
+            shell.add(checks(workshop, proofs, shop, benchDesk.session(), work, layOnBench));
             shell.addAtFoot(new SettingsScreen(settingsMail, settingsDesk));
-            shell.whenOpened("Rack", rackDesk::refresh);
-            shell.whenOpened("Orders", ordersDesk::refresh);
             shell.open(bench.word());
             StallWatch watch = shop.place().isPractice() ? StallWatch.begin(LONGEST_STALL) : null;
             MainWindow window =
@@ -230,9 +213,9 @@ final class WindowStart implements Windows {
       Workshop workshop,
       Proofs proofs,
       BenchShop shop,
-      BenchDesk benchDesk,
+      HeadSession session,
       Executor work,
-      Shell shell) {
+      Consumer<String> layOnBench) {
     ChecksShop checks =
         new ChecksShop(
             new ChecksShop.Ground(
@@ -244,16 +227,7 @@ final class WindowStart implements Windows {
             proofs.inForce(),
             proofs.rod());
     Mailbox<ChecksView> mailbox = new Mailbox<>(ChecksDesk.atFirst(checks));
-    ChecksDesk desk =
-        new ChecksDesk(
-            checks,
-            benchDesk.session(),
-            work,
-            mailbox,
-            tag -> {
-              benchDesk.lay(tag);
-              shell.open("Bench");
-            });
+    ChecksDesk desk = new ChecksDesk(checks, session, work, mailbox, layOnBench);
     return new ChecksScreen(mailbox, desk);
   }
 }

@@ -1,6 +1,5 @@
 package sagwright.grade;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import sagwright.beam.SetUp;
@@ -65,10 +64,12 @@ public record WordScale(SetUp usual, List<String> words, List<Double> bordersNPe
     return Ask.ofStiffness(usual, (low + high) / 2, 100 * (high - low) / (high + low));
   }
 
-  /** The same scale with one word for another. */
-  public WordScale renamed(String word, String to) {
-    List<String> others = new ArrayList<>(words);
-    others.replaceAll(w -> w.equals(word) ? to : w);
+  /**
+   * The same ranges under other names.
+   *
+   * @param others from soft to stiff, as many as there are words
+   */
+  public WordScale withWords(List<String> others) {
     return new WordScale(usual, others, bordersNPerMm);
   }
 }

@@ -3,6 +3,7 @@ package sagwright.job;
 import sagwright.bench.BenchSnapshot;
 import sagwright.bench.Calibration;
 import sagwright.bench.LineOpener;
+import sagwright.workshop.WorkshopException;
 
 /**
  * The bench that stands in the workshop: how it is reached, and by what its counts become newtons
@@ -28,6 +29,9 @@ public interface BenchPlace {
   default boolean isPractice() {
     return false;
   }
+
+  /** Looks again how the bench was proved last: a run may have been the check rod's. */
+  default void lookAgain() throws WorkshopException {}
 
   /** How the bench was proved last, one line; empty where there is nothing to say. */
   default String provedInWords() {

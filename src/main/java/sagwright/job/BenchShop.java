@@ -41,6 +41,7 @@ public final class BenchShop {
   private final LayBlank layBlank;
   private final InstantSource clock;
   private final SurveyShaft survey;
+  private volatile WordScale wordScale = WordScale.AT_FIRST;
 
   public BenchShop(
       Workshop workshop,
@@ -70,8 +71,9 @@ public final class BenchShop {
     return WordScale.AT_FIRST.usual();
   }
 
+  /** The shop's words, as they were set when a blank was laid last. */
   public WordScale wordScale() {
-    return WordScale.AT_FIRST;
+    return wordScale;
   }
 
   /** How sure the shop wants to be, as it is set now. */
@@ -89,8 +91,10 @@ public final class BenchShop {
     if (calibration == null) {
       throw new WorkshopException("the bench has not been calibrated yet: see Checks");
     }
+    wordScale = new ShopSettings(workshop).wordScale();
     LaidBlank laid = layBlank.lay(tag, setUp, calibration);
     place.laid(laid);
+    place.lookAgain();
     return laid;
   }
 

@@ -33,8 +33,8 @@ public final class ChoosingShop {
     this.runs = new LayBlank(workshop, species, new SafeLoad(species, SafeStress.ASSUMED_SHARE));
   }
 
-  public WordScale wordScale() {
-    return WordScale.AT_FIRST;
+  public WordScale wordScale() throws WorkshopException {
+    return new ShopSettings(workshop).wordScale();
   }
 
   /** The numbers of the open orders, rising. */

@@ -1,9 +1,11 @@
 package sagwright.job;
 
+import java.util.List;
 import java.util.Optional;
 import sagwright.choose.RankingWeights;
 import sagwright.finish.ButtBore;
 import sagwright.grade.Sureness;
+import sagwright.grade.WordScale;
 import sagwright.workshop.Settings;
 import sagwright.workshop.Workshop;
 import sagwright.workshop.WorkshopException;
@@ -19,6 +21,33 @@ public final class ShopSettings {
   public Sureness sureness() throws WorkshopException {
     Optional<String> set = workshop.settings().get(Settings.SURENESS);
     return set.isEmpty() ? Sureness.USUAL : new Sureness(Double.parseDouble(set.get()));
+  }
+
+  public void setSureness(Sureness sureness) throws WorkshopException {
+    workshop.settings().set(Settings.SURENESS, Double.toString(sureness.chance()));
+  }
+
+  /** The shop's words from soft to stiff. */
+  public WordScale wordScale() throws WorkshopException {
+    Optional<String> set = workshop.settings().get(Settings.SCALE_WORDS);
+    return set.isEmpty()
+        ? WordScale.AT_FIRST
+        : WordScale.AT_FIRST.withWords(List.of(set.get().split(",")));
+  }
+
+  /**
+   * Calls the ranges of the scale otherwise; what was graded and asked by the older words stays.
+   *
+   * @param words from soft to stiff, as many as there are ranges
+   */
+  public void setScaleWords(List<String> words) throws WorkshopException {
+    try {
+      WordScale.AT_FIRST.withWords(words);
+    } catch (IllegalArgumentException e) {
+      throw new WorkshopException(
+          "words: " + WordScale.AT_FIRST.words().size() + " of them, no two alike");
+    }
+    workshop.settings().set(Settings.SCALE_WORDS, String.join(",", words));
   }
 
   public RankingWeights rankingWeights() throws WorkshopException {

@@ -119,6 +119,11 @@ public abstract class Page extends JPanel implements Zoom.Zoomed {
   /** The page has come into view; the focus goes where work begins. */
   public void opened() {}
 
+  /** Whether something half typed would be lost with the page. */
+  public boolean holdsTyping() {
+    return false;
+  }
+
   /** Another page has taken its place. */
   public void left() {}
 

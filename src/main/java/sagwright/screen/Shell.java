@@ -6,8 +6,10 @@ import java.awt.event.ActionEvent;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.awt.event.KeyEvent;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.function.Supplier;
 import javax.swing.AbstractAction;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -29,6 +31,7 @@ public final class Shell extends JPanel {
   private final Map<String, Page> byWord = new LinkedHashMap<>();
   private final Map<String, RailEntry> entries = new LinkedHashMap<>();
   private final Map<String, Runnable> whenOpened = new LinkedHashMap<>();
+  private final transient Map<String, Supplier<Page>> anew = new HashMap<>();
   private Page open;
 
   public Shell() {
@@ -87,6 +90,14 @@ public final class Shell extends JPanel {
     if (open != null) {
       open.left();
     }
+    Supplier<Page> maker = page.holdsTyping() ? null : anew.remove(word);
+    if (maker != null) {
+      pages.remove(page);
+      page = maker.get();
+      byWord.put(word, page);
+      pages.add(page, word);
+      zoomToSize();
+    }
     open = page;
     whenOpened.getOrDefault(word, () -> {}).run();
     rail.open(entries.get(word));
@@ -97,6 +108,15 @@ public final class Shell extends JPanel {
   /** A word that stands on the rail beside every page, as that nothing here is real. */
   public void mark(String word) {
     rail.mark(word);
+  }
+
+  /**
+   * Makes a page anew the next time it is opened with nothing half typed on it.
+   *
+   * @param maker of a page with the same word
+   */
+  public void makeAnew(String word, Supplier<Page> maker) {
+    anew.put(word, maker);
   }
 
   /** What is to be done each time that a page comes into view: its records are read anew. */

@@ -13,6 +13,9 @@ public final class Settings {
   /** How many runs a series on the bench has, as a whole number. */
   public static final String RUNS_OF_SERIES = "runsOfSeries";
 
+  /** The words of the shop's scale from soft to stiff, a comma between them. */
+  public static final String SCALE_WORDS = "words of the scale";
+
   /** What ranks blanks: four numbers, the weights of stiffness, mass, balance and spare. */
   public static final String RANKING_WEIGHTS = "ranking weights";
 

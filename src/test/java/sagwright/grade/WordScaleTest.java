@@ -28,9 +28,11 @@ class WordScaleTest {
 
   @Test
   void theShopRenamesItsWords() {
-    WordScale renamed = SCALE.renamed("firm", "brisk");
+    WordScale renamed = SCALE.withWords(List.of("supple", "easy", "middling", "brisk", "stout"));
     assertEquals("brisk", renamed.wordFor(2.5));
-    assertThrows(IllegalArgumentException.class, () -> SCALE.renamed("firm", "easy"));
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> SCALE.withWords(List.of("supple", "easy", "middling", "easy", "stout")));
   }
 
   @Test

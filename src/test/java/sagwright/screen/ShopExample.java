@@ -229,9 +229,11 @@ final class ShopExample {
         Theme.style().palette().equals(Theme.DARK.palette()) ? Theme.DARK : Theme.LIGHT,
         ShopUnits.METRIC,
         95,
+        List.of("supple", "easy", "middling", "firm", "stout"),
         "KM",
         false,
-        "/home/maker/Sagwright/workshop.db");
+        "/home/maker/Sagwright/workshop.db",
+        "/home/maker/Sagwright/2026-03-02-workshop.db");
   }
 
   static Shell recordOpened(Shell shell) {
@@ -409,6 +411,12 @@ final class ShopExample {
 
     @Override
     public void beSure(double percent, Reply reply) {}
+
+    @Override
+    public void call(List<String> words, Reply reply) {}
+
+    @Override
+    public void backUpTo(String file, Reply reply) {}
 
     @Override
     public void signAs(String initials, Reply reply) {}

@@ -13,6 +13,7 @@ import sagwright.job.TestedRun;
 import sagwright.screen.ComplaintException;
 import sagwright.screen.Mailbox;
 import sagwright.screen.Reply;
+import sagwright.screen.ShopUnits;
 import sagwright.survey.Bow;
 import sagwright.workshop.Run;
 import sagwright.workshop.WorkshopException;
@@ -70,6 +71,11 @@ public final class BenchDesk implements BenchActions, AutoCloseable {
   /** The session that the bench's head is heard by; it ends with this desk. */
   public HeadSession session() {
     return now.session();
+  }
+
+  /** The shop reads masses so from now on. */
+  public void speakIn(ShopUnits units) {
+    now.speakIn(units);
   }
 
   /** Does a job on the work thread, unless a test runs. */

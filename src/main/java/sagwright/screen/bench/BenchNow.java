@@ -7,6 +7,7 @@ import sagwright.bench.HeadSession;
 import sagwright.bench.HeadTiming;
 import sagwright.job.BenchShop;
 import sagwright.screen.Mailbox;
+import sagwright.screen.ShopUnits;
 import sagwright.screen.bench.BenchActions.Choice;
 import sagwright.workshop.WorkshopException;
 
@@ -24,6 +25,7 @@ final class BenchNow {
   private final BenchViews views;
   private final Guessing guessing;
   private final HeadSession session;
+  private volatile ShopUnits units = ShopUnits.METRIC;
   private volatile BenchState state = BenchState.EMPTY;
   private long lastViewNanos; // of the head-reader thread
   private Map<Choice, Job> answers = Map.of(); // of the work thread
@@ -59,13 +61,18 @@ final class BenchNow {
     long now = System.nanoTime();
     if (now - lastViewNanos >= VIEW_EVERY_NANOS) {
       lastViewNanos = now;
-      mailbox.put(guessing.over(views.of(state, snapshot)));
+      mailbox.put(guessing.over(views.of(state, snapshot, units)));
     }
   }
 
   void become(BenchState next) {
     state = next;
-    mailbox.put(guessing.over(views.of(next, session.snapshot())));
+    mailbox.put(guessing.over(views.of(next, session.snapshot(), units)));
+  }
+
+  void speakIn(ShopUnits next) {
+    units = next;
+    mailbox.put(guessing.over(views.of(state, session.snapshot(), units)));
   }
 
   /** The same but for where it stands. */

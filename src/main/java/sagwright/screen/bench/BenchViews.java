@@ -28,6 +28,7 @@ import sagwright.quantity.Figures;
 import sagwright.run.HandReadings;
 import sagwright.run.Readings;
 import sagwright.run.StiffnessFit;
+import sagwright.screen.ShopUnits;
 import sagwright.survey.SurveyWarning;
 import sagwright.uncertainty.Estimate;
 import sagwright.uncertainty.Warning;
@@ -49,11 +50,11 @@ final class BenchViews {
     this.behind = new BehindViews(shop);
   }
 
-  BenchView of(BenchState state, BenchSnapshot snapshot) {
+  BenchView of(BenchState state, BenchSnapshot snapshot, ShopUnits units) {
     LaidBlank laid = state.laid();
     TestSnapshot test = state.isTesting() ? snapshot.test() : null;
     return new BenchView(
-        laid == null ? null : laid(laid),
+        laid == null ? null : laid(laid, units),
         state.tried() == null ? null : tried(state),
         phase(state, snapshot, test),
         detail(state, snapshot, test),
@@ -69,7 +70,7 @@ final class BenchViews {
         warnings(state, test));
   }
 
-  private static BenchView.Laid laid(LaidBlank laid) {
+  private static BenchView.Laid laid(LaidBlank laid, ShopUnits units) {
     Shaft shaft = laid.shaft();
     List<String> details = new ArrayList<>();
     if (shaft.species() != null) {
@@ -79,7 +80,7 @@ final class BenchViews {
       details.add(laid.stage());
     }
     if (shaft.massG() != null) {
-      details.add(Figures.rounded(shaft.massG(), 0) + " g");
+      details.add(units.massText(shaft.massG()));
     }
     if (shaft.moisturePercent() != null) {
       details.add(Figures.rounded(shaft.moisturePercent(), 1) + " % moist");

@@ -8,6 +8,7 @@ import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicInteger;
 import sagwright.choose.Allocation;
 import sagwright.choose.RankingWeights;
+import sagwright.grade.WordScale;
 import sagwright.job.AllocateOrders;
 import sagwright.job.ChoosingShop;
 import sagwright.screen.Desk;
@@ -40,6 +41,7 @@ public final class ChooseDesk extends Desk implements ChooseActions {
   private boolean isAllWanted;
   private Cost cost;
   private Promise made;
+  private WordScale words = WordScale.AT_FIRST;
   private String said = "";
 
   private record Promise(String tag, String number) {}
@@ -129,6 +131,7 @@ public final class ChooseDesk extends Desk implements ChooseActions {
   }
 
   private void readAgain() throws WorkshopException {
+    words = shop.wordScale();
     closely.clear();
     allOrders = null;
     cost = null;
@@ -269,9 +272,7 @@ public final class ChooseDesk extends Desk implements ChooseActions {
             serving,
             cannot,
             choice == null ? RankingWeights.STIFFNESS_FIRST : choice.ranked().weights(),
-            choice == null
-                ? null
-                : ChooseViews.words(shop.wordScale(), choice.ranked().order().ask()),
+            choice == null ? null : ChooseViews.words(words, choice.ranked().order().ask()),
             choice == null ? 0.95 : choice.sureness().chance(),
             new ArrayList<>(closely.values()),
             cost,

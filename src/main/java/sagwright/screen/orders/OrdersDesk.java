@@ -13,6 +13,7 @@ import sagwright.grade.WordScale;
 import sagwright.job.KeepOrder;
 import sagwright.job.PlanFinish;
 import sagwright.job.PlannedFinish;
+import sagwright.job.ShopSettings;
 import sagwright.screen.Desk;
 import sagwright.screen.Mailbox;
 import sagwright.screen.Reply;
@@ -27,6 +28,7 @@ public final class OrdersDesk extends Desk implements OrdersActions {
   private static final Pattern NUMBERED = Pattern.compile("(.*?)(\\d+)");
 
   private final KeepOrder keepOrder;
+  private final ShopSettings settings;
   private final SpeciesTable species;
   private final Mailbox<OrdersView> mailbox;
   private final PlanFinish planFinish;
@@ -40,6 +42,7 @@ public final class OrdersDesk extends Desk implements OrdersActions {
       Workshop workshop, SpeciesTable species, Executor work, Mailbox<OrdersView> mailbox) {
     super(work);
     this.keepOrder = new KeepOrder(workshop, species);
+    this.settings = new ShopSettings(workshop);
     this.species = species;
     this.planFinish = new PlanFinish(workshop, species);
     this.mailbox = mailbox;
@@ -47,7 +50,7 @@ public final class OrdersDesk extends Desk implements OrdersActions {
 
   /** What the page shows before the records were read. */
   public static OrdersView atFirst(ShopUnits units) {
-    return view(List.of(), List.of(), units);
+    return view(List.of(), WordScale.AT_FIRST, List.of(), units);
   }
 
   /** Reads the records anew. */
@@ -60,12 +63,16 @@ public final class OrdersDesk extends Desk implements OrdersActions {
     List<OrdersView.Row> rows =
         keepOrder.all().stream().map(k -> new OrdersView.Row(k.order(), k.blank())).toList();
     mailbox.put(
-        view(rows, species.all().stream().map(Species::name).toList(), mailbox.newest().units()));
+        view(
+            rows,
+            settings.wordScale(),
+            species.all().stream().map(Species::name).toList(),
+            mailbox.newest().units()));
   }
 
-  private static OrdersView view(List<OrdersView.Row> rows, List<String> species, ShopUnits units) {
-    return new OrdersView(
-        rows, next(rows), WordScale.AT_FIRST.usual(), WordScale.AT_FIRST, species, units);
+  private static OrdersView view(
+      List<OrdersView.Row> rows, WordScale words, List<String> species, ShopUnits units) {
+    return new OrdersView(rows, next(rows), words.usual(), words, species, units);
   }
 
   /** One more than the greatest number there is, in the same form: R-0012 behind R-0011. */

@@ -120,6 +120,11 @@ public final class OrdersScreen extends Page {
   }
 
   @Override
+  public boolean holdsTyping() {
+    return inForm;
+  }
+
+  @Override
   public void left() {
     refresh.stop();
   }

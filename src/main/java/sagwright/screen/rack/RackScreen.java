@@ -85,6 +85,11 @@ public final class RackScreen extends Page {
   }
 
   @Override
+  public boolean holdsTyping() {
+    return side == Side.FORM;
+  }
+
+  @Override
   public void left() {
     refresh.stop();
   }

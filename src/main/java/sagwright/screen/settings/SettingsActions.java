@@ -1,5 +1,6 @@
 package sagwright.screen.settings;
 
+import java.util.List;
 import sagwright.screen.Reply;
 import sagwright.screen.ShopUnits;
 import sagwright.screen.theme.Theme;
@@ -15,11 +16,19 @@ public interface SettingsActions {
   /** The window has changed its theme already: keep it for the next start. */
   void wear(Theme theme, Reply reply);
 
-  /** Units of the forms and lists, from the next start on. */
+  /**
+   * Units of the forms and lists from now on; a page with something half typed waits for its end.
+   */
   void measureIn(ShopUnits units, Reply reply);
 
   /** How sure the shop wants to be, a chance in percent above 50 and below 100. */
   void beSure(double percent, Reply reply);
+
+  /** The words of the scale from soft to stiff, as many as there are ranges. */
+  void call(List<String> words, Reply reply);
+
+  /** Writes a whole copy of the workshop to a new file and looks it through. */
+  void backUpTo(String file, Reply reply);
 
   /** Initials of whose hand is at work. */
   void signAs(String initials, Reply reply);

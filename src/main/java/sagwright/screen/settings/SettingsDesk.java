@@ -1,11 +1,18 @@
 package sagwright.screen.settings;
 
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.concurrent.Executor;
+import java.util.function.Consumer;
 import sagwright.grade.Sureness;
+import sagwright.grade.WordScale;
 import sagwright.job.GradeAgain;
 import sagwright.job.GuessFirst;
 import sagwright.job.HeadPorts;
+import sagwright.job.ShopSettings;
 import sagwright.screen.Desk;
 import sagwright.screen.Mailbox;
 import sagwright.screen.Reply;
@@ -24,18 +31,22 @@ public final class SettingsDesk extends Desk implements SettingsActions {
   private final GradeAgain gradeAgain;
   private final HeadPorts ports;
   private final Mailbox<SettingsView> mailbox;
+  private final Consumer<ShopUnits> speakIn;
 
   /**
    * @param gradeAgain for when the shop wants to be surer than before, or less
+   * @param speakIn hears, on the event thread, the units that hold from now on
    */
   public SettingsDesk(
       Workshop workshop,
       GradeAgain gradeAgain,
       HeadPorts ports,
       Executor work,
-      Mailbox<SettingsView> mailbox) {
+      Mailbox<SettingsView> mailbox,
+      Consumer<ShopUnits> speakIn) {
     super(work);
     this.gradeAgain = gradeAgain;
+    this.speakIn = speakIn;
     this.workshop = workshop;
     this.ports = ports;
     this.mailbox = mailbox;
@@ -44,7 +55,16 @@ public final class SettingsDesk extends Desk implements SettingsActions {
   /** What the page shows before the settings were read. */
   public static SettingsView atFirst(ShopLook look) {
     return new SettingsView(
-        List.of(), "", look.theme(), look.units(), 100 * Sureness.USUAL.chance(), "", false, "");
+        List.of(),
+        "",
+        look.theme(),
+        look.units(),
+        100 * Sureness.USUAL.chance(),
+        WordScale.AT_FIRST.words(),
+        "",
+        false,
+        "",
+        "");
   }
 
   @Override
@@ -55,18 +75,25 @@ public final class SettingsDesk extends Desk implements SettingsActions {
   private void show() throws WorkshopException {
     Settings settings = workshop.settings();
     ShopLook look = ShopLook.of(settings);
-    double sureness =
-        settings.get(Settings.SURENESS).map(Double::valueOf).orElse(Sureness.USUAL.chance());
+    ShopSettings shop = new ShopSettings(workshop);
     mailbox.put(
         new SettingsView(
             ports.names(),
             ports.chosen(),
             look.theme(),
             look.units(),
-            Math.round(1e8 * sureness) / 1e6,
+            Math.round(1e8 * shop.sureness().chance()) / 1e6,
+            shop.wordScale().words(),
             settings.get(Settings.INITIALS).orElse(""),
             new GuessFirst(workshop).isOn(),
-            workshop.file().toString()));
+            workshop.file().toString(),
+            backupToday().toString()));
+  }
+
+  /** Beside the workshop's own file, by the day: 2026-03-02-workshop.db. */
+  private Path backupToday() {
+    Path file = workshop.file();
+    return file.resolveSibling(LocalDate.now(ZoneId.systemDefault()) + "-" + file.getFileName());
   }
 
   private void set(String name, String value, Reply reply) {
@@ -96,8 +123,15 @@ public final class SettingsDesk extends Desk implements SettingsActions {
 
   @Override
   public void measureIn(ShopUnits units, Reply reply) {
+    Reply kept =
+        Reply.onEventThread(
+            () -> {
+              speakIn.accept(units);
+              reply.done();
+            },
+            reply::refused);
     atWork(
-        reply,
+        kept,
         () -> {
           workshop.settings().set(ShopLook.LENGTHS, units.length().name());
           workshop.settings().set(ShopLook.MASSES, units.mass().name());
@@ -114,9 +148,32 @@ public final class SettingsDesk extends Desk implements SettingsActions {
     atWork(
         reply,
         () -> {
-          workshop.settings().set(Settings.SURENESS, Double.toString(percent / 100));
+          new ShopSettings(workshop).setSureness(new Sureness(percent / 100));
           gradeAgain.all();
           show();
+        });
+  }
+
+  @Override
+  public void call(List<String> words, Reply reply) {
+    atWork(
+        reply,
+        () -> {
+          new ShopSettings(workshop).setScaleWords(words);
+          show();
+        });
+  }
+
+  @Override
+  public void backUpTo(String file, Reply reply) {
+    atWork(
+        reply,
+        () -> {
+          try {
+            workshop.backUpTo(Path.of(file));
+          } catch (InvalidPathException e) {
+            throw new WorkshopException("no file can be called " + file);
+          }
         });
   }
 

@@ -1,6 +1,9 @@
 package sagwright.screen.settings;
 
 import com.formdev.flatlaf.FlatLaf;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
+import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.function.ObjDoubleConsumer;
@@ -29,6 +32,7 @@ import sagwright.screen.theme.Theme;
 public final class SettingsScreen extends Page {
   private static final long serialVersionUID = 1L;
   private static final List<String> NO_OR_YES = List.of("no", "yes");
+  private static final String SHOWN = "sagwright.shown";
   private static final List<String> THEMES = List.of("light", "dark");
   private static final List<Unit> LENGTHS = List.of(Unit.MILLIMETRE, Unit.INCH);
   private static final List<Unit> MASSES = List.of(Unit.GRAM, Unit.OUNCE);
@@ -42,8 +46,10 @@ public final class SettingsScreen extends Page {
   private final JComboBox<String> length = choice("lengths in", symbols(LENGTHS));
   private final JComboBox<String> mass = choice("masses in", symbols(MASSES));
   private final JTextField sureness = field("sure from");
+  private final JTextField words = field("words");
   private final JTextField initials = field("initials");
   private final JComboBox<String> guess = choice("guess first", NO_OR_YES);
+  private final JTextField backup = field("back up to");
   private final JLabel workshop = Text.plain("");
   private transient SettingsView view;
   private boolean showing;
@@ -54,11 +60,12 @@ public final class SettingsScreen extends Page {
     this.actions = actions;
     this.view = mailbox.newest();
     JPanel head = head("[]14[grow]", Text.title("Settings"), Text.second("each holds at once"));
-    row("bench head", port, Text.second("F5 looks for one that was plugged in since"));
+    row("bench head", port, Text.second("Ctrl P looks for one that was plugged in since"));
     row("sure from", sureness, Text.second("% chance on: then a shaft meets an ask, or does not"));
     row("colours", theme, Text.second(""));
-    row("lengths in", length, Text.second("from the next start on; any other unit may be typed"));
+    row("lengths in", length, Text.second("any other unit may be typed"));
     row("masses in", mass, Text.second(""));
+    row("words, soft to stiff", words, Text.second("the scale's own; a comma between them"));
     row("initials", initials, Text.second("sign what is done from now on"));
     row(
         "guess first",
@@ -66,6 +73,7 @@ public final class SettingsScreen extends Page {
         Text.second(
             "the hand says first how stiff a blank is; G on the bench shows how it learns"));
     row("workshop", workshop, Text.second(""));
+    row("back up to", backup, Text.second("Enter writes a whole copy and looks it through"));
     fill(head, body);
     wire();
     this.refresh = new Refresh<>(mailbox, this::show);
@@ -102,17 +110,43 @@ public final class SettingsScreen extends Page {
   }
 
   private void wire() {
-    control().say("Look for ports", "F5");
+    control().say("Look for ports", "Ctrl P");
     control().addActionListener(e -> actions.look());
-    key(KeyStroke.getKeyStroke(KeyEvent.VK_F5, 0), actions::look);
+    key(KeyStroke.getKeyStroke(KeyEvent.VK_P, InputEvent.CTRL_DOWN_MASK), actions::look);
     port.addActionListener(e -> chosen(this::listen));
     theme.addActionListener(e -> chosen(this::wear));
     length.addActionListener(e -> chosen(this::measure));
     mass.addActionListener(e -> chosen(this::measure));
     guess.addActionListener(
         e -> chosen(() -> actions.guessFirst(guess.getSelectedIndex() == 1, reply("guess first"))));
-    initials.addActionListener(e -> actions.signAs(initials.getText().trim(), reply("initials")));
-    sureness.addActionListener(e -> percent("sure from", sureness, (r, p) -> actions.beSure(p, r)));
+    whenTyped(initials, () -> actions.signAs(initials.getText().trim(), reply("initials")));
+    whenTyped(
+        words,
+        () -> actions.call(List.of(words.getText().trim().split("\\s*,\\s*")), reply("words")));
+    backup.addActionListener(
+        e -> {
+          String file = backup.getText().trim();
+          actions.backUpTo(
+              file,
+              Reply.onEventThread(
+                  () -> complain("The copy is whole: " + file + ".  Keep it on another disk too."),
+                  this::complain));
+        });
+    whenTyped(sureness, () -> percent("sure from", sureness, (r, p) -> actions.beSure(p, r)));
+  }
+
+  /** Enter keeps what is typed, and so does leaving the field: nothing typed is lost. */
+  private static void whenTyped(JTextField field, Runnable keep) {
+    field.addActionListener(e -> keep.run());
+    field.addFocusListener(
+        new FocusAdapter() {
+          @Override
+          public void focusLost(FocusEvent e) {
+            if (!e.isTemporary() && !field.getText().equals(field.getClientProperty(SHOWN))) {
+              keep.run();
+            }
+          }
+        });
   }
 
   /** Only what a person chooses counts, not what the view fills in. */
@@ -148,12 +182,12 @@ public final class SettingsScreen extends Page {
   }
 
   private Reply reply(String name) {
-    return Reply.onEventThread(() -> complain(name + " is kept"), this::complain);
+    return Reply.onEventThread(() -> complain("Kept: " + name + "."), this::complain);
   }
 
   private void complain(String words) {
     complaint = words;
-    words();
+    footSays();
   }
 
   @Override
@@ -178,20 +212,24 @@ public final class SettingsScreen extends Page {
     length.setSelectedItem(next.units().length().symbol());
     mass.setSelectedItem(next.units().mass().symbol());
     show(sureness, Figures.asTyped(next.surenessPercent()));
+    show(words, String.join(", ", next.words()));
     show(initials, next.initials());
     guess.setSelectedIndex(next.guessesFirst() ? 1 : 0);
+    show(backup, next.backup());
     workshop.setText(next.workshop());
     showing = false;
-    words();
+    footSays();
   }
 
   private static void show(JTextField field, String text) {
-    if (!field.isFocusOwner()) {
+    field.putClientProperty(SHOWN, text);
+    if (!field.isFocusOwner() && !field.getText().equals(text)) {
       field.setText(text);
+      field.setCaretPosition(0);
     }
   }
 
-  private void words() {
+  private void footSays() {
     foot()
         .say(
             complaint.isEmpty() ? "Type and press Enter, or choose." : complaint,

@@ -9,8 +9,10 @@ import sagwright.screen.theme.Theme;
  *
  * @param ports those that are there, as people tell them apart
  * @param port the one that is listened to; empty for none
+ * @param words the shop's scale from soft to stiff
  * @param guessesFirst whether the hand is asked before the bench
  * @param workshop where the records lie
+ * @param backup where a copy might be written
  */
 public record SettingsView(
     List<String> ports,
@@ -18,10 +20,13 @@ public record SettingsView(
     Theme theme,
     ShopUnits units,
     double surenessPercent,
+    List<String> words,
     String initials,
     boolean guessesFirst,
-    String workshop) {
+    String workshop,
+    String backup) {
   public SettingsView {
     ports = List.copyOf(ports);
+    words = List.copyOf(words);
   }
 }
