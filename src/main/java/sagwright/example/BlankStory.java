@@ -4,14 +4,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import sagwright.beam.SetUp;
-import sagwright.beam.Station;
 import sagwright.finish.FinishedMass;
 import sagwright.job.GradeBlank;
 import sagwright.run.PoorRunException;
-import sagwright.sheet.BadDocumentException;
-import sagwright.sheet.JsonLine;
 import sagwright.sheet.Sheet;
 import sagwright.sheet.SheetReader;
+import sagwright.wood.Grain;
 import sagwright.workshop.Blank;
 import sagwright.workshop.Run;
 import sagwright.workshop.Workshop;
@@ -22,6 +20,7 @@ import sagwright.workshop.WorkshopOrder;
 final class BlankStory {
   private static final String MAKER = ExampleWorkshop.MAKER;
   private static final int WEIGHINGS = 3;
+  private static final int WEIGHINGS_WHEN_DRY = 1;
   private static final int DAYS_BETWEEN_WEIGHINGS = 28;
 
   /** Wet as it comes from the sawmill, and as it ends in the shop's air; so fast in between. */
@@ -30,9 +29,24 @@ final class BlankStory {
   private static final double DRY_PERCENT = 10.8;
   private static final double DRYING_DAYS = 150;
 
+  private static final List<String> LOOKS =
+      List.of(
+          "",
+          "",
+          "",
+          "",
+          "",
+          "",
+          "",
+          "even arrows",
+          "pale",
+          "pin knot near the butt",
+          "a brown streak");
+
   private final Tools tools;
   private final ExampleBlank blank;
   private final Optional<ExampleOrder> order;
+  private final double hour;
 
   /** What every story is entered with. */
   record Tools(
@@ -47,21 +61,21 @@ final class BlankStory {
     this.tools = tools;
     this.blank = blank;
     this.order = order;
+    this.hour = ExampleRack.randomOf("hour of " + blank.tag()).nextDouble();
   }
 
   void tell(Diary diary) {
-    double hour = ExampleRack.randomOf("hour of " + blank.tag()).nextDouble();
     for (Stage stage : Stage.values()) {
       if (stage.isReachedBy(blank.stage())) {
         int daysAgo = blank.daysAgo(stage);
         diary.on(daysAgo, 0.5 * hour, MAKER, () -> measure(stage, daysAgo, ""));
-        weigh(diary, stage, daysAgo, hour);
+        weigh(diary, stage, daysAgo);
         if (isTestedAt(stage)) {
-          test(diary, stage, hour);
+          test(diary, stage);
         }
       }
     }
-    order.ifPresent(o -> serve(diary, o, hour));
+    order.ifPresent(o -> serve(diary, o));
   }
 
   /** In its first years the shop put nothing on the bench before it was near size. */
@@ -71,11 +85,9 @@ final class BlankStory {
         : stage.compareTo(Stage.SECOND_TURNING) > 0;
   }
 
-  private void weigh(Diary diary, Stage stage, int since, double hour) {
-    if (stage.compareTo(Stage.SECOND_TURNING) > 0) {
-      return; // dry by then
-    }
-    for (int i = 1; i <= WEIGHINGS; i++) {
+  private void weigh(Diary diary, Stage stage, int since) {
+    int weighings = stage.compareTo(Stage.NEAR_SIZE) < 0 ? WEIGHINGS : WEIGHINGS_WHEN_DRY;
+    for (int i = 1; stage.compareTo(Stage.NEAR_SIZE) <= 0 && i <= weighings; i++) {
       int daysAgo = since - i * DAYS_BETWEEN_WEIGHINGS;
       if (daysAgo > 0) {
         diary.on(daysAgo, 0.6 + 0.1 * hour, MAKER, () -> measure(stage, daysAgo, "weighed"));
@@ -83,13 +95,13 @@ final class BlankStory {
     }
   }
 
-  private void test(Diary diary, Stage stage, double hour) {
+  private void test(Diary diary, Stage stage) {
     int daysAgo = blank.testedDaysAgo(stage);
     int runs = stage == Stage.NEAR_SIZE ? 2 + Math.floorMod(blank.tag().hashCode(), 2) : 1;
-    series(diary, stage, daysAgo, hour, runs);
+    series(diary, stage, daysAgo, runs);
   }
 
-  private void series(Diary diary, Stage stage, int daysAgo, double hour, int runs) {
+  private void series(Diary diary, Stage stage, int daysAgo, int runs) {
     String hand = ExampleGuesses.hand(blank.tag() + stage + daysAgo);
     for (int i = 0; i < runs; i++) {
       double turnDegrees = 180.0 * i / runs;
@@ -108,9 +120,9 @@ final class BlankStory {
   }
 
   /** Tested again for the order, graded, promised; in the end delivered. */
-  private void serve(Diary diary, ExampleOrder its, double hour) {
+  private void serve(Diary diary, ExampleOrder its) {
     int planed = blank.daysAgo(Stage.PLANED);
-    series(diary, Stage.NEAR_SIZE, planed + 20, hour, 2);
+    series(diary, Stage.NEAR_SIZE, planed + 20, 2);
     diary.on(planed + 19, 0.3, MAKER, () -> grade(its));
     diary.on(
         planed + 19, 0.31, MAKER, () -> tools.workshop().promises().make(entered(), stored(its)));
@@ -138,7 +150,7 @@ final class BlankStory {
   }
 
   /** The blank on the bench as it truly is. */
-  private ExampleBench.Lying lying(Stage stage) throws WorkshopException {
+  ExampleBench.Lying lying(Stage stage) throws WorkshopException {
     return new ExampleBench.Lying(entered(), shape(stage), blank.wood()::modulusMPa, 0);
   }
 
@@ -172,54 +184,39 @@ final class BlankStory {
     if (stage == Stage.SQUARE && why.isEmpty()) {
       tools.workshop().blanks().enter(sheet);
     } else {
+      boolean isNewlyRough = stage == Stage.ROUGHED && why.isEmpty(); // now its grain is seen
       tools
           .workshop()
           .blanks()
-          .addCaliperEntry(entered(), sheet, why.isEmpty() ? "now " + stage.words() : why);
+          .addCaliperEntry(
+              entered(),
+              sheet,
+              isNewlyRough ? grain() : Grain.UNSEEN,
+              why.isEmpty() ? "turned: " + stage.words() : why);
     }
+  }
+
+  private Grain grain() {
+    Random random = ExampleRack.randomOf("grain of " + blank.tag());
+    double lines = Math.round(2 * (9 + 3.5 * random.nextGaussian())) / 2.0;
+    double slope = random.nextDouble();
+    Grain.RunOut runOut = Grain.RunOut.STRAIGHT;
+    if (slope > 0.75) {
+      runOut = slope > 0.95 ? Grain.RunOut.RUNS_OUT : Grain.RunOut.SLIGHT;
+    }
+    String looks = LOOKS.get(random.nextInt(LOOKS.size()));
+    return new Grain(Math.max(3, lines), runOut, looks.isEmpty() ? null : looks);
   }
 
   private Sheet sheet(Stage stage, int daysAgo) throws WorkshopException {
-    Random random = ExampleRack.randomOf("calipers on " + blank.tag() + " as " + stage);
-    ExampleShape shape = shape(stage);
     double moisture = moisturePercent(daysAgo);
-    JsonLine shaft =
-        new JsonLine()
-            .put("tag", blank.tag())
-            .put("species", blank.wood().species().name())
-            .put("stage", stage.words())
-            .put("section", stage == Stage.SQUARE ? "rectangle" : "ellipse")
-            .put("lengthMm", shape.taper().lengthMm())
-            .put("massG", massG(stage, moisture))
-            .put("moisturePercent", moisture)
-            .putObjects("stations", stations(shape.read(random)));
-    if (shape.splice() != null) {
-      shaft.put(
-          "splice",
-          new JsonLine()
-              .put("fromMm", shape.splice().fromMm())
-              .put("coreHalfAtButtMm", shape.splice().coreHalfAtButtMm())
-              .put("densityKgM3", shape.splice().densityKgM3())
-              .put("modulusMPa", shape.splice().modulusMPa())
-              .put("modulusUncertaintyPercent", shape.splice().modulusUncertaintyPercent()));
-    }
-    String document =
-        new JsonLine().put("format", SheetReader.FORMAT).put("shaft", shaft).toString();
-    try {
-      return tools.reader().read(document);
-    } catch (BadDocumentException e) {
-      throw new WorkshopException("the example's " + blank.tag() + ": " + e.getMessage());
-    }
-  }
-
-  private static List<JsonLine> stations(List<Station> read) {
-    return read.stream()
-        .map(
-            s ->
-                new JsonLine()
-                    .put("xMm", s.xMm())
-                    .put("depthMm", s.depthMm())
-                    .put("widthMm", s.widthMm()))
-        .toList();
+    return new ExampleSheet(
+            blank.tag(),
+            blank.wood().species().name(),
+            stage.words(),
+            shape(stage),
+            massG(stage, moisture),
+            moisture)
+        .read(tools.reader());
   }
 }

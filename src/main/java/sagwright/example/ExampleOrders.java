@@ -41,20 +41,21 @@ final class ExampleOrders {
       int sinceDays,
       String notes) {}
 
+  /** Four of them want the same few stout blanks: who is served first matters. */
   private static final List<Open> OPEN =
       List.of(
           new Open("European ash", 2.30, 5, 64, "left-handed, long reach"),
           new Open("European ash", 2.30, 5, 61, "the same as his brother's, R-0121"),
           new Open("European ash", 2.45, 4, 55, "narrow grain, straight to the tip"),
-          new Open("European ash", 2.60, 5, 47, ""),
+          new Open("European ash", 2.66, 6, 47, ""),
           new Open("sugar maple", 2.20, 6, 44, "no grain to be seen from across the table"),
           new Open("European ash", 2.15, 5, 38, "plays off a slow cloth, wants it soft"),
-          new Open(null, 2.40, 8, 33, "any wood that comes close"),
+          new Open(null, 2.70, 6, 33, "any wood that comes close"),
           new Open("European ash", 2.50, 3, 27, "sent her old cue along to be measured"),
           new Open("white ash", 2.25, 6, 21, ""),
-          new Open("European ash", 2.75, 5, 15, "as stout as it may be"),
+          new Open("European ash", 2.75, 4, 15, "as stout as it may be"),
           new Open("European ash", 2.40, 5, 9, "a tenth firmer than R-0104"),
-          new Open("European ash", 2.35, 5, 3, "for a club; three alike if there are"));
+          new Open("European ash", 2.68, 2.5, 3, "knows to the hair what he wants"));
 
   private final List<ExampleOrder> orders = new ArrayList<>();
   private final SetUp usual;
@@ -117,7 +118,7 @@ final class ExampleOrders {
     return ask(Math.round(20 / mmPerN) / 20.0, 5);
   }
 
-  private static FinishPlan plan(int index) {
+  static FinishPlan plan(int index) {
     Random random = ExampleRack.randomOf("plan " + index);
     double lengthMm = index % 5 == 4 ? 1460 : 1473;
     double tipMm = 9.3 + 0.1 * random.nextInt(4);

@@ -14,6 +14,8 @@ public final class ExampleRack {
   /** All of the example comes from this one number. */
   private static final long SEED = 20_260_302;
 
+  static final List<String> VISITORS = List.of("V-01", "V-02", "V-03");
+
   private static final int DAYS_BETWEEN_BLANKS = 4;
 
   private static final String EUROPEAN_ASH = "European ash";
@@ -62,6 +64,7 @@ public final class ExampleRack {
           new Lot(16, 40, List.of(new Part(18, WHITE_ASH, Stage.SQUARE))));
 
   private final Map<String, ExampleBlank> blanks = new LinkedHashMap<>();
+  private final Map<String, ExampleWood> visitors = new LinkedHashMap<>();
 
   public ExampleRack(SpeciesTable species) {
     for (Lot lot : LOTS) {
@@ -82,6 +85,14 @@ public final class ExampleRack {
         }
       }
     }
+    for (String tag : VISITORS) {
+      visitors.put(tag, ExampleWood.drawn(tag, species.find(EUROPEAN_ASH).orElseThrow()));
+    }
+  }
+
+  /** A cue that somebody brought along. */
+  ExampleWood visitor(String tag) {
+    return visitors.get(tag);
   }
 
   private static int stageDaysAgo(Stage stage, int i) {
@@ -104,11 +115,15 @@ public final class ExampleRack {
 
   /** What the wood of a blank truly is; empty for a tag that is not of this rack. */
   public Optional<ExampleWood> wood(String tag) {
-    return Optional.ofNullable(blanks.get(tag.toUpperCase(Locale.ROOT))).map(ExampleBlank::wood);
+    return Optional.ofNullable(blanks.get(tag))
+        .map(ExampleBlank::wood)
+        .or(() -> Optional.ofNullable(visitors.get(tag)));
   }
 
-  /** The tags of all its blanks. */
+  /** The tags of all its blanks, and of visitors. */
   public List<String> tags() {
-    return List.copyOf(blanks.keySet());
+    List<String> tags = new ArrayList<>(blanks.keySet());
+    tags.addAll(visitors.keySet());
+    return tags;
   }
 }

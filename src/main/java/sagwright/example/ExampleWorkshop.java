@@ -7,6 +7,8 @@ import java.nio.file.StandardCopyOption;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.stream.Stream;
 import sagwright.beam.SetUp;
 import sagwright.bench.Calibration;
@@ -116,9 +118,13 @@ public final class ExampleWorkshop {
               new ExampleGuesses(workshop),
               new GradeBlank(workshop, species),
               usual);
+      Map<String, BlankStory> stories = new HashMap<>();
       for (ExampleBlank blank : rack.blanks()) {
-        new BlankStory(tools, blank, orders.of(blank)).tell(diary);
+        BlankStory story = new BlankStory(tools, blank, orders.of(blank));
+        story.tell(diary);
+        stories.put(blank.tag(), story);
       }
+      new ExampleOddments(tools, rack, stories).tell(diary);
       workshop.asOne(
           () -> {
             diary.write(workshop, clock, progress);

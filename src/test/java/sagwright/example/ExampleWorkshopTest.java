@@ -24,6 +24,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import sagwright.check.ControlLimits;
+import sagwright.job.AllocateOrders;
 import sagwright.job.CalibrationInForce;
 import sagwright.job.CheckRodState;
 import sagwright.job.RodReading;
@@ -136,6 +137,32 @@ class ExampleWorkshopTest {
     assertTrue(rows.stream().filter(r -> r.state().promisedTo() != null).count() >= 8);
     assertEquals(12, workshop.orders().open().size());
     assertTrue(workshop.orders().all().size() >= 30);
+  }
+
+  @Test
+  void thingsGoWrongAndAreWrittenDown() throws WorkshopException {
+    List<Run> runs = new ArrayList<>();
+    int notes = 0;
+    int ended = 0;
+    for (RackRow row : workshop.rack().rows()) {
+      runs.addAll(workshop.runs().of(row.blank()));
+      notes += workshop.notes().of(row.blank()).size();
+      ended += row.state().endedWhy() == null ? 0 : 1;
+    }
+    assertTrue(notes > 30, "notes: " + notes);
+    assertEquals(6, ended);
+    assertEquals(1, runs.stream().filter(r -> r.outcome().answer() == null).count());
+    assertEquals(2, runs.stream().filter(Run::isSetAside).count());
+    assertEquals(3, runs.stream().filter(r -> r.origin() == RunOrigin.TYPED).count());
+    assertTrue(workshop.grains().allNow().size() > 100);
+  }
+
+  @Test
+  void servingWhoComesFirstWouldCostALaterOrder() throws WorkshopException {
+    AllocateOrders.Answer answer = new AllocateOrders(workshop, SPECIES).all();
+    double atOnce = answer.greatest().sumOfChances();
+    double firstCome = answer.firstCome().sumOfChances();
+    assertTrue(atOnce > firstCome + 0.5, atOnce + " over " + firstCome);
   }
 
   @Test

@@ -15,7 +15,7 @@ public final class GuessExample {
 
   /** A blank lies there, whose earlier answers stay hidden. */
   public static BenchView awaited() {
-    return BenchExample.ready()
+    return BenchExample.in(BenchExample.ready(), Phase.READY, "the hand first, then Space")
         .withGuess(
             new GuessView(true, "TH", BenchExample.words().words(), null, null, learning(34)));
   }
