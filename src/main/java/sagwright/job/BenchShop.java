@@ -20,6 +20,7 @@ import sagwright.survey.Bow;
 import sagwright.wood.SafeStress;
 import sagwright.wood.SpeciesTable;
 import sagwright.workshop.Blank;
+import sagwright.workshop.Grade;
 import sagwright.workshop.Run;
 import sagwright.workshop.Settings;
 import sagwright.workshop.Workshop;
@@ -126,6 +127,35 @@ public final class BenchShop {
   public GradedForecast forecast(RunsTogether together, LaidBlank laid, Order order)
       throws WorkshopException {
     return new ForecastShaft(species, sureness()).of(together, laid.before(), order);
+  }
+
+  /**
+   * What comes of an order's finish plan in the laid blank, and what could be done about it.
+   *
+   * @param graded the forecast or the grade of the runs
+   */
+  public PlannedFinish plan(RunsTogether together, LaidBlank laid, GradedForecast graded)
+      throws WorkshopException {
+    return PlannedFinish.of(
+        new PlannedFinish.InBlank(
+            laid.blank().tag(), laid.shaft().taper(), PlannedFinish.Why.ON_BENCH),
+        List.of(),
+        together.wood(laid.shaft()),
+        graded,
+        new ShopSettings(workshop).buttBore());
+  }
+
+  /** How a blank's newest grade for an order differs from the one before it. */
+  public Optional<GradeChange> lastChange(Blank blank, WorkshopOrder order)
+      throws WorkshopException {
+    List<Grade> grades =
+        workshop.grades().of(blank).stream()
+            .filter(grade -> grade.orderNumber().equals(order.number()))
+            .toList();
+    int n = grades.size();
+    return n < 2
+        ? Optional.empty()
+        : Optional.of(GradeChange.between(workshop, blank, grades.get(n - 2), grades.get(n - 1)));
   }
 
   /** The same wood at other moistures. */

@@ -12,12 +12,8 @@ import sagwright.choose.RankingWeights;
 import sagwright.choose.Standing;
 import sagwright.finish.BlankWood;
 import sagwright.finish.ButtBore;
-import sagwright.finish.FinishedShaft;
-import sagwright.grade.Ask;
-import sagwright.grade.GradedForecast;
 import sagwright.grade.Grader;
 import sagwright.grade.Order;
-import sagwright.grade.PlaningStep;
 import sagwright.grade.Sureness;
 import sagwright.grade.WoodWanted;
 import sagwright.job.StandingBlanks.StandingBlank;
@@ -132,28 +128,6 @@ public final class PlanFinish {
   private PlannedFinish inBlank(Order order, PlannedFinish.InBlank in, List<String> tags) {
     StandingBlank blank = rack.get(in.tag());
     BlankWood wood = blank.wood().in(blank.shaft());
-    Grader grader = new Grader(sureness);
-    GradedForecast graded = grader.grade(wood, order);
-    List<PlaningStep> planing = new ArrayList<>();
-    for (double mm : new double[] {PlaningStep.USUAL_MM, -PlaningStep.USUAL_MM}) {
-      PlaningStep.of(grader, wood, graded, mm).ifPresent(planing::add);
-    }
-    return new PlannedFinish(
-        order,
-        in,
-        tags,
-        graded,
-        planing,
-        spliceEffects(order, wood, graded.forecast().cut().fromMm()),
-        PlannedLead.of(order.finish(), order.ask(), wood.densityKgM3(), bore),
-        WoodWanted.by(order, wood.modulusToShearRatio()));
-  }
-
-  private static List<Double> spliceEffects(Order order, BlankWood wood, double cutFromMm) {
-    if (order.finish().splice() == null) {
-      return List.of();
-    }
-    FinishedShaft shaft = new FinishedShaft(wood, order.finish(), cutFromMm);
-    return order.asks().stream().map(Ask::setUp).map(shaft::spliceEffect).toList();
+    return PlannedFinish.of(in, tags, wood, new Grader(sureness).grade(wood, order), bore);
   }
 }

@@ -1,8 +1,14 @@
 package sagwright.job;
 
+import java.util.ArrayList;
 import java.util.List;
 import sagwright.beam.Taper;
+import sagwright.finish.BlankWood;
+import sagwright.finish.ButtBore;
+import sagwright.finish.FinishedShaft;
+import sagwright.grade.Ask;
 import sagwright.grade.GradedForecast;
+import sagwright.grade.Grader;
 import sagwright.grade.Order;
 import sagwright.grade.PlaningStep;
 import sagwright.grade.WoodWanted;
@@ -38,7 +44,8 @@ public record PlannedFinish(
   public enum Why {
     PROMISED("promised to it"),
     PICKED("picked"),
-    BEST("best of the rack");
+    BEST("best of the rack"),
+    ON_BENCH("on the bench");
 
     private final String words;
 
@@ -53,4 +60,34 @@ public record PlannedFinish(
 
   /** The blank that the plan is laid in. */
   public record InBlank(String tag, Taper taper, Why why) {}
+
+  /**
+   * @param graded of this wood
+   */
+  static PlannedFinish of(
+      InBlank in, List<String> tags, BlankWood wood, GradedForecast graded, ButtBore bore) {
+    Order order = graded.order();
+    Grader grader = new Grader(graded.sureness());
+    List<PlaningStep> planing = new ArrayList<>();
+    for (double mm : new double[] {PlaningStep.USUAL_MM, -PlaningStep.USUAL_MM}) {
+      PlaningStep.of(grader, wood, graded, mm).ifPresent(planing::add);
+    }
+    return new PlannedFinish(
+        order,
+        in,
+        tags,
+        graded,
+        planing,
+        spliceEffects(order, wood, graded.forecast().cut().fromMm()),
+        PlannedLead.of(order.finish(), order.ask(), wood.densityKgM3(), bore),
+        WoodWanted.by(order, wood.modulusToShearRatio()));
+  }
+
+  private static List<Double> spliceEffects(Order order, BlankWood wood, double cutFromMm) {
+    if (order.finish().splice() == null) {
+      return List.of();
+    }
+    FinishedShaft shaft = new FinishedShaft(wood, order.finish(), cutFromMm);
+    return order.asks().stream().map(Ask::setUp).map(shaft::spliceEffect).toList();
+  }
 }

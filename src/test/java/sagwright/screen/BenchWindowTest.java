@@ -201,6 +201,25 @@ class BenchWindowTest {
   }
 
   @Test
+  void theFinishedCueIsOneKeyAwayWithAllThatItsForecastHolds() {
+    laid();
+    mailbox.put(BenchExample.loaded());
+    window.waitUntil("there is a forecast", () -> window.saidBy("answer").contains("meets"));
+    assertThat(window.saidBy("answer")).contains("inside both asks, 549 g, balance 416 mm");
+    window.press(KeyEvent.VK_F);
+    window.waitUntil("the finished cue is shown", () -> window.isSeen("finished.plan"));
+    assertThat(window.saidBy("finished.plan"))
+        .contains("in 25-014: on the bench")
+        .contains("finished cue 2.080 ± 0.054 N/mm, meets, over 99 in 100 inside both asks")
+        .contains("700–1450: 19.58, meets 20.1 ± 8 %")
+        .contains("0.1 mm thinner: ");
+    assertThat(window.saidBy("finished.notes"))
+        .contains("Since the grade before: was 91 in 100, now 97: run 3 is 0.4 % softer.");
+    window.press(KeyEvent.VK_ESCAPE);
+    window.waitUntil("the bench is back", () -> !window.isSeen("finished.plan"));
+  }
+
+  @Test
   void whatStandsBehindTheAnswerIsOneKeyAwayAndAsksForTheSecondOpinion() {
     laid();
     mailbox.put(BenchExample.loaded());

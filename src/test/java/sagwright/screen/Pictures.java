@@ -72,6 +72,7 @@ public final class Pictures {
     shells.put("bench-handread", () -> pressing(bench(BenchExample.ready()), "typed h"));
     shells.put("bench-behind", () -> pressing(bench(BenchExample.questioned()), "typed w"));
     shells.put("bench-survey", () -> pressing(bench(BenchExample.loaded()), "typed s"));
+    shells.put("bench-finished", () -> pressing(bench(BenchExample.loaded()), "typed f"));
     shells.put("bench-bow", () -> pressing(bench(BenchExample.ready()), "typed r"));
     shells.put(
         "bench-series",

@@ -19,12 +19,12 @@ import sagwright.workshop.Workshop;
 import sagwright.workshop.WorkshopException;
 
 /** Lays orders into the blanks of an invented workshop, by the real job and a real file. */
-final class PlanExample {
+public final class PlanExample {
   private static final PlanFinish PLAN = plan();
 
   private PlanExample() {}
 
-  static PlannedFinish of(Order order, String pickedTag) {
+  public static PlannedFinish of(Order order, String pickedTag) {
     return PLAN.plan(order, pickedTag);
   }
 
@@ -39,9 +39,10 @@ final class PlanExample {
         ImportDocuments imports = new ImportDocuments(workshop, species);
         for (Spec spec :
             List.of(
-                Spec.ash("25-014", 11_640),
+                Spec.ash("25-014", 11_180),
                 Spec.ash("25-031", 11_950),
                 Spec.ash("24-118", 12_300).withButt(30.4),
+                Spec.ash("25-099", 12_412),
                 Spec.ash("25-040", 10_100))) {
           imports.bring(InventedBlanks.sheet(spec), false);
         }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import sagwright.bench.Ending;
+import sagwright.grade.GradedForecast;
 import sagwright.job.BenchShop;
 import sagwright.job.LaidBlank;
 import sagwright.job.RightBlank;
@@ -14,8 +15,10 @@ import sagwright.job.SalvageRuns;
 import sagwright.job.TestedRun;
 import sagwright.run.PoorRunException;
 import sagwright.screen.bench.BenchActions.Choice;
+import sagwright.workshop.Blank;
 import sagwright.workshop.Run;
 import sagwright.workshop.WorkshopException;
+import sagwright.workshop.WorkshopOrder;
 
 /**
  * What comes after a run: its answer, what the maker is asked about it, its grade, and the next one
@@ -177,8 +180,14 @@ final class AfterRun {
       return;
     }
     try {
+      Blank blank = state.laid().blank();
+      WorkshopOrder order = state.tried().stored();
+      GradedForecast graded = shop.grade(blank, order).graded();
       now.become(
-          state.withGraded(shop.grade(state.laid().blank(), state.tried().stored()).graded()));
+          state.withFinished(
+              new FinishedCue(
+                  shop.plan(state.together(), state.laid(), graded),
+                  shop.lastChange(blank, order).orElse(null))));
     } catch (PoorRunException e) {
       now.become(state.phase(), e.getMessage());
     }
@@ -188,8 +197,10 @@ final class AfterRun {
   void forecast() throws WorkshopException {
     BenchState state = now.state();
     if (state.tried() != null && state.together() != null) {
+      GradedForecast graded = shop.forecast(state.together(), state.laid(), state.tried().order());
       now.become(
-          state.withGraded(shop.forecast(state.together(), state.laid(), state.tried().order())));
+          state.withFinished(
+              new FinishedCue(shop.plan(state.together(), state.laid(), graded), null)));
     }
   }
 }

@@ -123,12 +123,15 @@ final class AnswerPicture extends Picture {
     TextLine word = TextLine.of(forecast.verdict().word(), l.bold(46), p.ink());
     word.fromLeft(g, -2, 179);
     double room = area.getWidth() - word.width(g) - 16;
-    List<String> note = TextLine.wrapped(g, forecast.note(), l.regular(14), room);
-    double baseline = note.size() == 1 ? 179 : 172;
+    List<String> note = new ArrayList<>(TextLine.wrapped(g, forecast.note(), l.regular(14), room));
+    if (note.size() == 1 && !forecast.weightAndBalance().isEmpty()) {
+      note.add(forecast.weightAndBalance());
+    }
+    double baseline = note.size() == 1 ? 179 : 174;
     TextLine.of(chance(forecast), l.bold(20), p.ink()).toRight(g, area.getMaxX(), baseline - 20);
     for (String line : note) {
       TextLine.of(line, l.regular(14), p.secondInk()).toRight(g, area.getMaxX(), baseline);
-      baseline += 18;
+      baseline += 17;
     }
   }
 
@@ -195,7 +198,7 @@ final class AnswerPicture extends Picture {
             + chance(f)
             + " "
             + f.note()
-            + ".";
+            + (f.weightAndBalance().isEmpty() ? "." : ", " + f.weightAndBalance() + " mm.");
   }
 
   private static String said(Estimate estimate) {

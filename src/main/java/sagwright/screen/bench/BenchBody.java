@@ -30,6 +30,7 @@ final class BenchBody extends JPanel implements Zoom.Zoomed {
   private final QuietButton bow;
   private final QuietButton learning;
   private final GuessForm guess;
+  private final QuietButton finished;
   private double zoom = 1;
 
   /** What its small actions do. */
@@ -39,7 +40,8 @@ final class BenchBody extends JPanel implements Zoom.Zoomed {
       Runnable lookBehind,
       Runnable survey,
       Runnable roll,
-      Runnable learn) {}
+      Runnable learn,
+      Runnable finished) {}
 
   /**
    * @param guess stands where the answer will, while the hand is asked
@@ -54,9 +56,10 @@ final class BenchBody extends JPanel implements Zoom.Zoomed {
     survey = quiet("bench.survey", "all runs", "S", ways.survey());
     bow = quiet("bench.bow", "bow", "R", ways.roll());
     learning = quiet("bench.learning", HAND, "G", ways.learn());
+    finished = quiet("bench.finished", "the cue", "F", ways.finished());
     for (JComponent part :
         new JComponent[] {
-          stage, survey, bow, learning, guess, plot, behind, answer, turns, turn, handRead
+          stage, finished, survey, bow, learning, guess, plot, behind, answer, turns, turn, handRead
         }) {
       add(part);
     }
@@ -77,6 +80,7 @@ final class BenchBody extends JPanel implements Zoom.Zoomed {
     handRead.setEnabled(view.shaft() != null && !view.phase().isRunning() && !view.awaitsGuess());
     behind.setVisible(view.answer() != null);
     survey.setVisible(view.answer() != null);
+    finished.setVisible(view.forecast() != null);
     bow.setVisible(view.shaft() != null);
     bow.setEnabled(!view.phase().isRunning());
     guess.show(view);
@@ -112,7 +116,11 @@ final class BenchBody extends JPanel implements Zoom.Zoomed {
     int bowLeft = plotEnd - surveyWidth - px(8) - bowWidth;
     bow.setBounds(bowLeft, top - px(7), bowWidth, px(ACTIONS));
     int learningWidth = learning.getPreferredSize().width;
-    learning.setBounds(bowLeft - px(8) - learningWidth, top - px(7), learningWidth, px(ACTIONS));
+    int learningLeft = bowLeft - px(8) - learningWidth;
+    learning.setBounds(learningLeft, top - px(7), learningWidth, px(ACTIONS));
+    int finishedWidth = finished.getPreferredSize().width;
+    finished.setBounds(
+        learningLeft - px(8) - finishedWidth, top - px(7), finishedWidth, px(ACTIONS));
     answer.setBounds(answerLeft, top, answerWidth, low);
     guess.setBounds(answerLeft, top, answerWidth, low);
     Dimension why = behind.getPreferredSize();

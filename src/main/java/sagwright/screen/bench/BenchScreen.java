@@ -13,8 +13,8 @@ import sagwright.screen.Sentence;
 /**
  * The bench. Space begins and ends a test, Esc breaks it off; B goes to the tag, O to the order, T
  * turns the shaft, H types in a run, W shows what stands behind the ±, S what all runs show
- * together, R takes down how far the shaft is off straight, G shows how the hand learns; a figure
- * makes a series of so many runs.
+ * together, F what the finished cue will be, R takes down how far the shaft is off straight, G
+ * shows how the hand learns; a figure makes a series of so many runs.
  */
 public final class BenchScreen extends Page {
   private static final long serialVersionUID = 1L;
@@ -28,6 +28,7 @@ public final class BenchScreen extends Page {
   private static final String SURVEY = "survey";
   private static final String BOW = "bow";
   private static final String LEARNING = "learning";
+  private static final String FINISHED = "finished";
   private static final String HOW_TO_TYPE =
       "Enter goes on.  Enter on an empty line, or Ctrl Enter, keeps it.";
   private static final String WHAT_MAY_BE_TYPED =
@@ -47,6 +48,7 @@ public final class BenchScreen extends Page {
   private final BowForm bow;
   private final GuessForm guess;
   private final LearningPanel learning;
+  private final FinishedPanel finished;
   private transient BenchView view;
   private transient BenchView.Question asked;
   private String side = LIVE;
@@ -68,19 +70,22 @@ public final class BenchScreen extends Page {
                 () -> turnTo(BEHIND),
                 () -> turnTo(SURVEY),
                 () -> turnTo(BOW),
-                () -> turnTo(LEARNING)),
+                () -> turnTo(LEARNING),
+                () -> turnTo(FINISHED)),
             guess);
     this.behind = new BehindPanel(() -> turnTo(LIVE));
     this.hand = new HandReadForm(actions, () -> turnTo(LIVE), this::complain);
     this.survey = new SurveyPanel(() -> turnTo(LIVE), this::measureNext, this::setUpAsUsual);
     this.bow = new BowForm(actions, () -> turnTo(LIVE), this::complain);
     this.learning = new LearningPanel(() -> turnTo(LIVE));
+    this.finished = new FinishedPanel(() -> turnTo(LIVE));
     sides.add(live, LIVE);
     sides.add(hand, HAND);
     sides.add(behind, BEHIND);
     sides.add(survey, SURVEY);
     sides.add(bow, BOW);
     sides.add(learning, LEARNING);
+    sides.add(finished, FINISHED);
     fill(head, sides);
     keys();
     control().addActionListener(e -> press());
@@ -114,6 +119,7 @@ public final class BenchScreen extends Page {
     behind.show(next);
     survey.show(next);
     learning.show(next);
+    finished.show(next);
     footSays();
     question(next.question());
     controls();
@@ -189,6 +195,7 @@ public final class BenchScreen extends Page {
     letter('s', () -> turnTo(SURVEY));
     letter('r', () -> turnTo(BOW));
     letter('g', () -> turnTo(LEARNING));
+    letter('f', () -> turnTo(FINISHED));
     key(
         KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, KeyEvent.CTRL_DOWN_MASK),
         () -> {
@@ -296,7 +303,8 @@ public final class BenchScreen extends Page {
             || (to.equals(HAND) && view.shaft() != null && !view.awaitsGuess())
             || (to.equals(BOW) && view.shaft() != null)
             || (to.equals(LEARNING) && view.guess() != null)
-            || ((to.equals(BEHIND) || to.equals(SURVEY)) && view.answer() != null);
+            || ((to.equals(BEHIND) || to.equals(SURVEY)) && view.answer() != null)
+            || (to.equals(FINISHED) && view.forecast() != null);
     if (to.equals(side) || !mayLeave || !hasIt) {
       return;
     }

@@ -1,6 +1,5 @@
 package sagwright.screen.bench;
 
-import sagwright.grade.GradedForecast;
 import sagwright.job.LaidBlank;
 import sagwright.job.RunsTogether;
 import sagwright.job.SecondOpinion;
@@ -19,7 +18,7 @@ import sagwright.job.TriedOrder;
  * @param shown the run that the plot and the answer are about, null for none
  * @param together what it and its likes show, null for none
  * @param opinion the second one on the run shown, null where none was asked for
- * @param graded what it makes for the order tried for, null for none
+ * @param finished what it makes for the order tried for, null for none
  * @param question null for none
  */
 record BenchState(
@@ -31,7 +30,7 @@ record BenchState(
     TestedRun shown,
     RunsTogether together,
     SecondOpinion opinion,
-    GradedForecast graded,
+    FinishedCue finished,
     BenchView.Question question) {
   static final BenchState EMPTY =
       new BenchState(null, null, Phase.NO_BLANK, "", false, null, null, null, null, null);
@@ -56,7 +55,7 @@ record BenchState(
   /** The same blank, its record read anew. */
   BenchState withRecord(LaidBlank next, RunsTogether runs) {
     return new BenchState(
-        next, tried, phase, detail, isTesting, shown, runs, opinion, graded, question);
+        next, tried, phase, detail, isTesting, shown, runs, opinion, finished, question);
   }
 
   BenchState withTried(TriedOrder next) {
@@ -64,19 +63,19 @@ record BenchState(
         laid, next, phase, detail, isTesting, shown, together, opinion, null, question);
   }
 
-  BenchState withGraded(GradedForecast next) {
+  BenchState withFinished(FinishedCue next) {
     return new BenchState(
         laid, tried, phase, detail, isTesting, shown, together, opinion, next, question);
   }
 
   BenchState withPhase(Phase next, String why) {
     return new BenchState(
-        laid, tried, next, why, false, shown, together, opinion, graded, question);
+        laid, tried, next, why, false, shown, together, opinion, finished, question);
   }
 
   BenchState testing() {
     return new BenchState(
-        laid, tried, Phase.HOLD_STILL, "", true, shown, together, opinion, graded, null);
+        laid, tried, Phase.HOLD_STILL, "", true, shown, together, opinion, finished, null);
   }
 
   BenchState withShown(TestedRun run) {
@@ -85,11 +84,11 @@ record BenchState(
 
   BenchState withOpinion(SecondOpinion next) {
     return new BenchState(
-        laid, tried, phase, detail, isTesting, shown, together, next, graded, question);
+        laid, tried, phase, detail, isTesting, shown, together, next, finished, question);
   }
 
   BenchState asking(BenchView.Question next) {
     return new BenchState(
-        laid, tried, phase, detail, isTesting, shown, together, opinion, graded, next);
+        laid, tried, phase, detail, isTesting, shown, together, opinion, finished, next);
   }
 }

@@ -163,12 +163,20 @@ public record BenchView(
   /**
    * What the finished shaft will be against the ask.
    *
-   * @param chance of lying within the ask's tolerance, 0 to 1
+   * @param chance of lying within the tolerance of all that is asked, 0 to 1
    * @param sureness the chance that the shop asks for, 0 to 1
    * @param note one line under the chance, as "inside the ask"
+   * @param weightAndBalance one line; empty where the blank was not weighed
+   * @param finished all that is known of it
    */
   public record Forecast(
-      Estimate stiffnessNPerMm, Verdict verdict, double chance, double sureness, String note) {}
+      Estimate stiffnessNPerMm,
+      Verdict verdict,
+      double chance,
+      double sureness,
+      String note,
+      String weightAndBalance,
+      FinishedCue finished) {}
 
   /**
    * The runs at their turns.

@@ -14,7 +14,10 @@ import sagwright.bench.TestSnapshot;
 import sagwright.drawing.FittedLine;
 import sagwright.drawing.PlottedRun;
 import sagwright.drawing.TurnedRun;
+import sagwright.finish.Cut;
+import sagwright.finish.Forecast;
 import sagwright.grade.AskGrade;
+import sagwright.grade.GradedForecast;
 import sagwright.grade.WordScale;
 import sagwright.job.BenchShop;
 import sagwright.job.BowWarning;
@@ -29,6 +32,7 @@ import sagwright.run.HandReadings;
 import sagwright.run.Readings;
 import sagwright.run.StiffnessFit;
 import sagwright.screen.ShopUnits;
+import sagwright.screen.finish.PlanWords;
 import sagwright.survey.SurveyWarning;
 import sagwright.uncertainty.Estimate;
 import sagwright.uncertainty.Warning;
@@ -61,7 +65,7 @@ final class BenchViews {
         reading(state, test),
         curves(state, test),
         state.shown() == null || state.together() == null ? null : answer(state),
-        state.graded() == null ? null : forecast(state),
+        state.finished() == null ? null : forecast(state.finished()),
         words(state),
         turns(state),
         safety(laid),
@@ -273,21 +277,38 @@ final class BenchViews {
         SurveyViews.of(together));
   }
 
-  private BenchView.Forecast forecast(BenchState state) {
-    AskGrade grade = state.graded().grade();
-    boolean fits = state.graded().forecast().fits();
+  static BenchView.Forecast forecast(FinishedCue finished) {
+    GradedForecast graded = finished.planned().graded();
+    AskGrade grade = graded.grade();
     return new BenchView.Forecast(
         grade.stiffnessNPerMm(),
         grade.verdict(),
-        grade.chanceWithinTolerance(),
-        state.graded().sureness().chance(),
-        fits
-            ? "inside the ask"
-            : String.format(
-                Locale.ROOT,
-                "inside the ask; %.1f mm too thin at %.0f mm",
-                -state.graded().forecast().cut().leastSpareMm(),
-                state.graded().forecast().cut().leastSpareAtMm()));
+        graded.chanceOfAll(),
+        graded.sureness().chance(),
+        inside(graded),
+        weightAndBalance(graded.forecast()),
+        finished);
+  }
+
+  private static String inside(GradedForecast graded) {
+    String inside = PlanWords.insideAsked(graded);
+    Cut cut = graded.forecast().cut();
+    return cut.fits()
+        ? inside
+        : String.format(
+            Locale.ROOT,
+            "%s; %.1f mm too thin at %.0f mm",
+            inside,
+            -cut.leastSpareMm(),
+            cut.leastSpareAtMm());
+  }
+
+  private static String weightAndBalance(Forecast forecast) {
+    return forecast.massG() == null
+        ? ""
+        : Figures.rounded(forecast.massG(), 0)
+            + " g, balance "
+            + Figures.rounded(forecast.balanceFromButtMm(), 0);
   }
 
   /** The shop's words, where the ask stands at the set-up that they are for. */
@@ -365,8 +386,10 @@ final class BenchViews {
           .map(Warning::inWords)
           .forEach(warnings::add);
     }
-    if (state.graded() != null) {
-      BowWarning.beside(state.graded(), state.laid().bowMm()).warnings().stream()
+    if (state.finished() != null) {
+      BowWarning.beside(state.finished().planned().graded(), state.laid().bowMm())
+          .warnings()
+          .stream()
           .map(Warning::inWords)
           .forEach(warnings::add);
     }

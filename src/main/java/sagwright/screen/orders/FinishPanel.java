@@ -7,13 +7,14 @@ import java.util.function.Consumer;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import sagwright.drawing.FinishDrawing;
-import sagwright.finish.Cut;
 import sagwright.finish.Weight;
 import sagwright.grade.Order;
 import sagwright.grade.WordScale;
 import sagwright.job.PlannedFinish;
 import sagwright.screen.ShaftPicture;
 import sagwright.screen.ShopUnits;
+import sagwright.screen.finish.PlanPicture;
+import sagwright.screen.finish.PlanScene;
 import sagwright.screen.theme.QuietButton;
 
 /**
@@ -45,7 +46,7 @@ final class FinishPanel extends JPanel {
     super(new MigLayout("insets 0, gap 0 2, hidemode 3", "[grow,fill]", "[grow,fill][]"));
     this.actions = actions;
     this.takeWeights = takeWeights;
-    this.plan = new PlanPicture(units);
+    this.plan = new PlanPicture("order.plan", units);
     next.addActionListener(e -> nextBlank());
     take.addActionListener(e -> takeLead());
     back.addActionListener(e -> takeBack());
@@ -97,22 +98,8 @@ final class FinishPanel extends JPanel {
   private void show(PlannedFinish planned) {
     finish = planned;
     plan.show(planned, words);
-    drawing.show(scene(planned));
+    drawing.show(PlanScene.of(planned));
     buttons();
-  }
-
-  private static FinishDrawing.Scene scene(PlannedFinish planned) {
-    if (planned.graded() == null) {
-      return FinishDrawing.Scene.of(planned.order().finish());
-    }
-    Cut cut = planned.graded().forecast().cut();
-    Double balance = planned.graded().forecast().balanceFromButtMm();
-    return new FinishDrawing.Scene(
-        planned.blank().taper(),
-        planned.order().finish(),
-        cut.fromMm(),
-        balance == null ? Double.NaN : balance,
-        new FinishDrawing.LeastSpare(cut.leastSpareMm(), cut.leastSpareAtMm()));
   }
 
   private void buttons() {

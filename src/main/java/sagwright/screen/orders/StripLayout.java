@@ -4,6 +4,7 @@ import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.LayoutManager;
+import sagwright.screen.finish.PlanPicture;
 
 /** A picture over the whole width, and small actions on the foot of its third column. */
 record StripLayout(PlanPicture picture, Component keys) implements LayoutManager {

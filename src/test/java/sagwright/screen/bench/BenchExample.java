@@ -5,14 +5,23 @@ import java.util.List;
 import java.util.Random;
 import sagwright.beam.Flexibility;
 import sagwright.beam.SetUp;
+import sagwright.beam.Splice;
 import sagwright.beam.Station;
 import sagwright.beam.Taper;
 import sagwright.drawing.FittedLine;
 import sagwright.drawing.PlottedRun;
 import sagwright.drawing.TurnedRun;
+import sagwright.finish.Extra;
+import sagwright.finish.Ferrule;
+import sagwright.finish.FinishPlan;
+import sagwright.finish.Weight;
+import sagwright.grade.Aim;
 import sagwright.grade.Ask;
-import sagwright.grade.Verdict;
+import sagwright.grade.Order;
 import sagwright.grade.WordScale;
+import sagwright.job.GradeChange;
+import sagwright.job.PlannedFinish;
+import sagwright.screen.PlanExample;
 import sagwright.uncertainty.Estimate;
 
 /** An invented blank on the bench, at each moment of a test. Its figures hang together. */
@@ -92,7 +101,7 @@ public final class BenchExample {
         new BenchView.HeadReading(load, mm, mm - FRAME_MM_PER_N * load),
         new BenchView.Curves(List.of(run), line, LET_OFF_N, LET_OFF_N / benchStiffness(), 20.6),
         answer(),
-        forecast(2.08, 0.036, Verdict.MEETS, 0.987),
+        forecast("25-014"),
         words(),
         new BenchView.Turns(
             90,
@@ -160,7 +169,7 @@ public final class BenchExample {
         new BenchView.HeadReading(0.01, 0.00, 0),
         v.curves(),
         v.answer(),
-        forecast(2.31, 0.036, Verdict.STIFFER, 0.005),
+        forecast("25-099"),
         v.words(),
         new BenchView.Turns(
             180,
@@ -206,10 +215,40 @@ public final class BenchExample {
         TrustExample.survey(TAPER));
   }
 
-  private static BenchView.Forecast forecast(
-      double stiffness, double uncertainty, Verdict verdict, double chance) {
-    return new BenchView.Forecast(
-        new Estimate(stiffness, uncertainty), verdict, chance, 0.95, "inside the ask");
+  /** By the real job, in a blank of the invented rack. */
+  private static BenchView.Forecast forecast(String tag) {
+    PlannedFinish planned = PlanExample.of(order(), tag);
+    return BenchViews.forecast(
+        new FinishedCue(
+            new PlannedFinish(
+                planned.order(),
+                new PlannedFinish.InBlank(
+                    "25-014", planned.blank().taper(), PlannedFinish.Why.ON_BENCH),
+                List.of(),
+                planned.graded(),
+                planned.planing(),
+                planned.spliceEffects(),
+                planned.lead(),
+                planned.wanted()),
+            new GradeChange(0.91, 0.97, "undecided", "meets", List.of("run 3 is 0.4 % softer"))));
+  }
+
+  private static Order order() {
+    return new Order(
+        "R-0007",
+        "European ash",
+        null,
+        null,
+        new FinishPlan(
+            Taper.round(List.of(Station.round(0, 9.5), Station.round(1473, 29)), 1473),
+            0.05,
+            null,
+            new Ferrule(9.5, 8, 8500),
+            new Splice(1060, 4, 1120, 15_500, 0),
+            List.of(new Weight(1180, 1300, 12, 11_340)),
+            List.of(new Extra("joint", 740, 38))),
+        new Ask(SET_UP.turnedBy(0), 2.10, 5, new Aim(556, 15.0), new Aim(415, 12.0)),
+        List.of(Ask.ofStiffness(new SetUp(700, 1450, 1075, 1075, 0), 20.1, 8)));
   }
 
   /** Load over deflection as the bench shows it, frame in. */

@@ -1,4 +1,4 @@
-package sagwright.screen.orders;
+package sagwright.screen.finish;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -16,7 +16,7 @@ import sagwright.screen.ShopUnits;
 import sagwright.uncertainty.Estimate;
 
 /** What a planned finish says in words and figures. */
-final class PlanWords {
+public final class PlanWords {
   /** Below this a splice changes nothing that a hand feels, as a share. */
   private static final double HARDLY = 0.0005;
 
@@ -34,7 +34,7 @@ final class PlanWords {
   }
 
   /** What wood the plan wants. */
-  static String wanted(PlannedFinish finish) {
+  public static String wanted(PlannedFinish finish) {
     double from = finish.wanted().softestMPa() / 1000;
     double to = finish.wanted().stiffestMPa() / 1000;
     return Double.isFinite(to) && from > 0
@@ -103,10 +103,17 @@ final class PlanWords {
 
   /** Chance of the ask, or of all of them together. */
   static String chanceOfAll(PlannedFinish finish) {
-    GradedForecast graded = finish.graded();
+    return chance(finish.graded().chanceOfAll(), finish) + " " + insideAsked(finish.graded());
+  }
+
+  /** What a chance of all that is asked speaks of. */
+  public static String insideAsked(GradedForecast graded) {
     int asks = graded.alsoAsked().size() + 1;
-    return chance(graded.chanceOfAll(), finish)
-        + (asks == 1 ? " inside the ask" : " inside all " + asks);
+    return switch (asks) {
+      case 1 -> "inside the ask";
+      case 2 -> "inside both asks";
+      default -> "inside all " + asks;
+    };
   }
 
   /** One further ask and what comes of it. */
@@ -121,7 +128,7 @@ final class PlanWords {
         + "–"
         + Figures.rounded(setUp.supportBMm(), 0)
         + ": "
-        + stiffness(also.stiffnessNPerMm())
+        + Figures.value(also.stiffnessNPerMm().value(), also.stiffnessNPerMm().halfWidth95())
         + ", "
         + also.verdict().word()
         + " "

@@ -1,4 +1,4 @@
-package sagwright.screen.orders;
+package sagwright.screen.finish;
 
 import java.awt.Dimension;
 import java.awt.Graphics2D;
@@ -30,10 +30,10 @@ import sagwright.uncertainty.Estimate;
  * What comes of a finish plan, in three columns: the finished cue's figures; verdict and chance on
  * the stiffness line; what more or less planing would do, and the lead.
  */
-final class PlanPicture extends Picture {
+public final class PlanPicture extends Picture {
   private static final long serialVersionUID = 1L;
 
-  static final int HEIGHT = 132;
+  private static final int HEIGHT = 132;
   private static final double GAP = 28;
   private static final double ROW = 24;
   private static final double LINE = 19;
@@ -45,8 +45,8 @@ final class PlanPicture extends Picture {
   private transient PlannedFinish finish;
   private transient WordScale words;
 
-  PlanPicture(ShopUnits units) {
-    super("order.plan", new Dimension(900, HEIGHT));
+  public PlanPicture(String name, ShopUnits units) {
+    super(name, new Dimension(900, HEIGHT));
     this.units = units;
   }
 
@@ -54,14 +54,14 @@ final class PlanPicture extends Picture {
    * @param next null while the order is not whole
    * @param shop its words; null where none are set
    */
-  void show(PlannedFinish next, WordScale shop) {
+  public void show(PlannedFinish next, WordScale shop) {
     finish = next;
     words = shop;
     repaint();
   }
 
   /** Where the third column begins. */
-  static double thirdColumn(double width) {
+  public static double thirdColumn(double width) {
     return width * 0.615;
   }
 

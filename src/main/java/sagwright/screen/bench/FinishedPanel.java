@@ -1,0 +1,115 @@
+package sagwright.screen.bench;
+
+import java.awt.Dimension;
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import sagwright.drawing.Style;
+import sagwright.drawing.TextLine;
+import sagwright.job.GradeChange;
+import sagwright.quantity.Figures;
+import sagwright.screen.Sentence;
+import sagwright.screen.ShaftPicture;
+import sagwright.screen.ShopUnits;
+import sagwright.screen.finish.PlanPicture;
+import sagwright.screen.finish.PlanScene;
+import sagwright.screen.finish.PlanWords;
+import sagwright.screen.theme.Picture;
+import sagwright.screen.theme.QuietButton;
+import sagwright.screen.theme.Theme;
+
+/**
+ * What the blank on the bench will be for the order it is tried for: the finish plan in it, all
+ * figures of the forecast, what has changed since the grade before, and every warning.
+ */
+final class FinishedPanel extends JPanel {
+  private static final long serialVersionUID = 1L;
+
+  private final ShaftPicture drawing = new ShaftPicture("finished.drawing", "");
+  private final PlanPicture plan = new PlanPicture("finished.plan", ShopUnits.METRIC);
+  private final Notes notes = new Notes();
+
+  FinishedPanel(Runnable back) {
+    super(new MigLayout("insets 0, gap 0 6, wrap", "[grow,fill]", "[grow,fill][][fill][]"));
+    setName("finished");
+    QuietButton toBench = new QuietButton("finished.back", "back to the bench", "Esc");
+    toBench.addActionListener(e -> back.run());
+    add(drawing, "hmin 168");
+    add(plan);
+    add(notes, "hmin 136");
+    add(toBench, "growx 0, aligny bottom");
+  }
+
+  void show(BenchView view) {
+    FinishedCue finished = view.forecast() == null ? null : view.forecast().finished();
+    if (finished == null) {
+      drawing.showWanting("Name an order, and the finished cue is drawn here.");
+      plan.show(null, view.words());
+    } else {
+      drawing.show(PlanScene.of(finished.planned()));
+      plan.show(finished.planned(), view.words());
+    }
+    notes.show(view);
+  }
+
+  /** What stands in whole sentences. */
+  private static final class Notes extends Picture {
+    private static final long serialVersionUID = 1L;
+    private static final double SIZE = 15;
+    private static final double LINE = 21;
+
+    private transient List<String> lines = List.of();
+
+    Notes() {
+      super("finished.notes", new Dimension(900, 136));
+    }
+
+    void show(BenchView view) {
+      List<String> next = view.forecast() == null ? List.of() : lines(view);
+      if (!next.equals(lines)) {
+        lines = next;
+        repaint();
+      }
+    }
+
+    private static List<String> lines(BenchView view) {
+      FinishedCue finished = view.forecast().finished();
+      List<String> lines = new ArrayList<>();
+      GradeChange change = finished.change();
+      if (change != null) {
+        lines.add(
+            "Since the grade before: "
+                + Figures.chanceChange(
+                    change.wasChance(), change.isChance(), view.forecast().sureness())
+                + ": "
+                + String.join("; ", change.because())
+                + ".");
+      }
+      lines.add(Sentence.of(PlanWords.wanted(finished.planned())));
+      view.warnings().forEach(warning -> lines.add(Sentence.of(warning)));
+      return lines;
+    }
+
+    @Override
+    protected void paint(Graphics2D g, Rectangle2D area) {
+      Style.smooth(g);
+      Font font = Theme.style().lettering().regular(SIZE);
+      double y = 18;
+      for (String line : lines) {
+        for (String part : TextLine.wrapped(g, line, font, area.getWidth())) {
+          TextLine.of(part, font, Theme.style().palette().ink()).fromLeft(g, 0, y);
+          y += LINE;
+        }
+      }
+    }
+
+    @Override
+    protected String describe() {
+      return String.join(" ", lines);
+    }
+  }
+}
