@@ -56,38 +56,39 @@ class FlexibilityWalk {
   }
 
   private void walkPiece(int piece, double from, double to) {
-    double depthFrom = taper.depthOn(piece, from);
+    double length = to - from;
+    double depth = taper.depthOn(piece, from);
+    double width = taper.widthOn(piece, from);
     double depthTo = taper.depthOn(piece, to);
-    double widthFrom = taper.widthOn(piece, from);
     double widthTo = taper.widthOn(piece, to);
-    int parts = GaussLegendre.parts(depthFrom, depthTo, widthFrom, widthTo);
-    double span = b - a;
-    double mid = (from + to) / 2;
-    double vv = shearOfUnitLoad(mid, c, span) * shearOfUnitLoad(mid, g, span);
+    double depthPerMm = (depthTo - depth) / length;
+    double widthPerMm = (widthTo - width) / length;
+    double momentC = momentOfUnitLoad(from, to, c);
+    double momentG = momentOfUnitLoad(from, to, g);
+    double shearC = shearOfUnitLoad(to, c);
+    double shearG = shearOfUnitLoad(to, g);
     // Cuts that keep the ratio of the greater of the two tapers the same in every part.
-    boolean byDepth =
-        Math.abs(Math.log(depthTo / depthFrom)) >= Math.abs(Math.log(widthTo / widthFrom));
-    double first = byDepth ? depthFrom : widthFrom;
+    boolean byDepth = GaussLegendre.ratio(depth, depthTo) >= GaussLegendre.ratio(width, widthTo);
+    double first = byDepth ? depth : width;
     double last = byDepth ? depthTo : widthTo;
-    double start = from;
+    int parts = GaussLegendre.parts(first, last);
+    double start = 0;
     for (int part = 1; part <= parts; part++) {
-      double end = part == parts ? to : cut(from, to, first, last, (double) part / parts);
+      double end = part == parts ? length : length * cut(first, last, (double) part / parts);
       double half = (end - start) / 2;
       double centre = (end + start) / 2;
       for (int i = 0; i < GaussLegendre.POINTS; i++) {
-        double x = centre + half * GaussLegendre.NODES[i];
-        double t = (x - from) / (to - from);
-        double d = depthFrom + t * (depthTo - depthFrom);
-        double w = widthFrom + t * (widthTo - widthFrom);
+        double along = centre + half * GaussLegendre.NODES[i];
+        double d = depth + along * depthPerMm;
+        double w = width + along * widthPerMm;
         double inverse = 1 / (d * w);
-        double weight = half * GaussLegendre.WEIGHTS[i];
-        double mm = momentOfUnitLoad(x, c, span) * momentOfUnitLoad(x, g, span);
-        double bendingHere =
-            weight * mm * (cos2 * w * w + sin2 * d * d) * inverse * inverse * inverse;
-        double shearHere = weight * vv * inverse;
+        double weighed = half * GaussLegendre.WEIGHTS[i] * inverse;
+        double mm = (momentC + along * shearC) * (momentG + along * shearG);
+        double bendingHere = weighed * mm * (cos2 * w * w + sin2 * d * d) * (inverse * inverse);
+        double shearHere = weighed * shearC * shearG;
         bending += bendingHere;
         shear += shearHere;
-        visit(piece, x, bendingHere, shearHere);
+        visit(piece, from + along, bendingHere, shearHere);
       }
       start = end;
     }
@@ -96,17 +97,18 @@ class FlexibilityWalk {
   /** Called at each point of the rule with its share of the two sums (shape factors left out). */
   void visit(int piece, double x, double bendingShare, double shearShare) {}
 
-  private static double cut(double from, double to, double first, double last, double share) {
-    double diameter = first * Math.pow(last / first, share);
-    return from + (to - from) * (diameter - first) / (last - first);
+  private static double cut(double first, double last, double share) {
+    return (first * Math.pow(last / first, share) - first) / (last - first);
   }
 
-  private double momentOfUnitLoad(double x, double at, double span) {
-    return x <= at ? (b - at) * (x - a) / span : (at - a) * (b - x) / span;
+  /** At the beginning of a piece that ends at {@code to}, all on one side of the load. */
+  private double momentOfUnitLoad(double from, double to, double at) {
+    return to <= at ? (b - at) * (from - a) / (b - a) : (at - a) * (b - from) / (b - a);
   }
 
-  private double shearOfUnitLoad(double x, double at, double span) {
-    return x <= at ? (b - at) / span : -(at - a) / span;
+  /** All along a piece that ends at {@code to}; it is the slope of the moment. */
+  private double shearOfUnitLoad(double to, double at) {
+    return to <= at ? (b - at) / (b - a) : -(at - a) / (b - a);
   }
 
   final Taper taper() {

@@ -26,12 +26,13 @@ final class GaussLegendre {
   private GaussLegendre() {}
 
   /** Into how many parts a piece is cut so that every part's diameter ratio stays small enough. */
-  static int parts(double depthFrom, double depthTo, double widthFrom, double widthTo) {
-    double ratio = Math.max(ratio(depthFrom, depthTo), ratio(widthFrom, widthTo));
+  static int parts(double diameterFrom, double diameterTo) {
+    double ratio = ratio(diameterFrom, diameterTo);
     return ratio <= MOST_RATIO ? 1 : (int) Math.ceil(Math.log(ratio) / Math.log(MOST_RATIO));
   }
 
-  private static double ratio(double a, double b) {
+  /** The greater of two diameters over the lesser. */
+  static double ratio(double a, double b) {
     return a > b ? a / b : b / a;
   }
 }

@@ -167,18 +167,14 @@ public record SplicedTaper(Taper taper, Splice splice) {
   /** Whether from one place to another no diameter changes more than one rule can follow. */
   public boolean isGentle(double fromMm, double toMm) {
     boolean gentle =
-        GaussLegendre.parts(
-                taper.depthAt(fromMm),
-                taper.depthAt(toMm),
-                taper.widthAt(fromMm),
-                taper.widthAt(toMm))
-            == 1;
+        GaussLegendre.parts(taper.depthAt(fromMm), taper.depthAt(toMm)) == 1
+            && GaussLegendre.parts(taper.widthAt(fromMm), taper.widthAt(toMm)) == 1;
     if (!gentle || splice == null || toMm <= splice.fromMm()) {
       return gentle;
     }
     double first = Math.max(THIN_CORE * radiusAt(fromMm), coreHalfAt(fromMm));
     double last = Math.max(THIN_CORE * radiusAt(toMm), coreHalfAt(toMm));
-    return GaussLegendre.parts(first, last, first, last) == 1 && isFarFromTouching(fromMm, toMm);
+    return GaussLegendre.parts(first, last) == 1 && isFarFromTouching(fromMm, toMm);
   }
 
   /**
