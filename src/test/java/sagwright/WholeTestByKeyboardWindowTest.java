@@ -14,6 +14,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import org.assertj.swing.core.BasicRobot;
@@ -115,6 +116,11 @@ class WholeTestByKeyboardWindowTest {
     line("147,3 cm");
     line("410");
     line("11,2");
+    for (String left : List.of("grain lines", "run-out", "looks", "pitch")) {
+      waitForFocusOn("blank." + left);
+      press(KeyEvent.VK_ENTER); // left open
+    }
+    waitForFocusOn("stations.1.1");
     line("0");
     line("12,5");
     press(KeyEvent.VK_ENTER); // width as depth

@@ -65,7 +65,7 @@ public final class SettingsScreen extends Page {
     row("colours", theme, Text.second(""));
     row("lengths in", length, Text.second("any other unit may be typed"));
     row("masses in", mass, Text.second(""));
-    row("words, soft to stiff", words, Text.second("the scale's own; a comma between them"));
+    row("words", words, Text.second("of the scale, soft to stiff; a comma between them"));
     row("initials", initials, Text.second("sign what is done from now on"));
     row(
         "guess first",
@@ -91,7 +91,7 @@ public final class SettingsScreen extends Page {
   }
 
   private static JTextField field(String name) {
-    JTextField field = new JTextField();
+    JTextField field = new JTextField(20);
     named(field, name);
     return field;
   }
