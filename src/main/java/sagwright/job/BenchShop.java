@@ -40,6 +40,7 @@ public final class BenchShop {
   private final SafeLoad safeLoad;
   private final RecordTest recordTest;
   private final LayBlank layBlank;
+  private final JustHandled justHandled;
   private final InstantSource clock;
   private final SurveyShaft survey;
   private volatile WordScale wordScale = WordScale.AT_FIRST;
@@ -58,6 +59,7 @@ public final class BenchShop {
     this.safeLoad = new SafeLoad(species, SafeStress.ASSUMED_SHARE);
     this.recordTest = new RecordTest(workshop, species, safeLoad, clock, work);
     this.layBlank = new LayBlank(workshop, species, safeLoad);
+    this.justHandled = new JustHandled(workshop, layBlank, clock);
   }
 
   public BenchPlace place() {
@@ -96,6 +98,7 @@ public final class BenchShop {
     LaidBlank laid = layBlank.lay(tag, setUp, calibration);
     place.laid(laid);
     place.lookAgain();
+    justHandled.laid(laid.blank());
     return laid;
   }
 
@@ -218,6 +221,16 @@ public final class BenchShop {
   /** Something has changed that a blank's grades rest on. */
   public void gradeAgain(Blank blank) throws WorkshopException {
     new GradeAgain(workshop, species).of(blank);
+  }
+
+  /**
+   * Why it may be another blank that lies there; empty where the result suits the one that is laid.
+   *
+   * @param before the blank as it was laid, before the run
+   */
+  public Optional<RightBlank.Doubt> doubt(TestedRun run, LaidBlank before)
+      throws WorkshopException {
+    return RightBlank.of(run, before, justHandled.others(before.blank()));
   }
 
   /** Moves a run that lay under the wrong blank; its trace stays. */

@@ -143,6 +143,22 @@ public final class Runs {
     return of(blank).stream().filter(Run::counts).toList();
   }
 
+  /** The blanks that a bench head tested since then, the last one first. */
+  public List<Blank> blanksTestedSince(Instant since, int most) throws WorkshopException {
+    return database.read(
+        handle ->
+            handle
+                .select(
+                    "select b.id, b.tag from run_now r join blank_now b on b.id = r.blank_id"
+                        + " where r.started_ms >= ? and r.origin = ?"
+                        + " group by b.id order by max(r.started_ms) desc limit ?",
+                    since.toEpochMilli(),
+                    RunOrigin.BENCH.stored(),
+                    most)
+                .map((row, context) -> new Blank(row.getLong("id"), row.getString("tag")))
+                .list());
+  }
+
   /** The newest of a blank's runs that count. */
   public Optional<Run> latestCounting(Blank blank) throws WorkshopException {
     List<Run> counting = counting(blank);

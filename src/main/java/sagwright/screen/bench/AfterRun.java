@@ -1,8 +1,8 @@
 package sagwright.screen.bench;
 
+import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -72,31 +72,26 @@ final class AfterRun {
       TestedRun tested = shop.tested(run);
       now.guessing().answered(tested);
       now.become(now.state().withShown(tested));
-      Optional<RightBlank.Difference> difference = RightBlank.of(tested, before);
-      if (difference.isPresent() && difference.get().isDoubtful()) {
-        now.ask(
-            isItTheRightBlank(difference.get()),
-            Map.of(
-                Choice.KEEP, this::goOn,
-                Choice.MOVE, () -> moveAway(tested),
-                Choice.LATER, this::forecast));
-      } else {
-        goOn();
-      }
+      goOnOrAsk(tested, before);
     }
   }
 
-  private static BenchView.Question isItTheRightBlank(RightBlank.Difference difference) {
-    return new BenchView.Question(
-        String.format(
-            Locale.ROOT,
-            "Is this the right blank? It is %.0f %% %s than when it was last tested.",
-            Math.abs(difference.percent()),
-            difference.percent() < 0 ? "softer" : "stiffer"),
-        List.of(
-            new BenchView.Offer(Choice.KEEP, "yes, keep the run here"),
-            new BenchView.Offer(Choice.MOVE, "no, it is another blank"),
-            new BenchView.Offer(Choice.LATER, "leave it, ungraded")));
+  /** The next step after a run, unless another blank may lie there. */
+  void goOnOrAsk(TestedRun tested, LaidBlank before) throws WorkshopException {
+    Optional<RightBlank.Doubt> doubt = shop.doubt(tested, before);
+    if (doubt.isEmpty()) {
+      goOn();
+      return;
+    }
+    Map<Choice, BenchNow.Job> answers = new EnumMap<>(Choice.class);
+    answers.put(Choice.KEEP, this::goOn);
+    answers.put(Choice.MOVE, () -> moveAway(tested));
+    answers.put(Choice.LATER, this::forecast);
+    RightBlank.Better better = doubt.get().better();
+    if (better != null) {
+      answers.put(Choice.MOVE_THERE, () -> moveTo(tested, better.blank()));
+    }
+    now.ask(DoubtWords.question(doubt.get()), answers);
   }
 
   private void moveAway(TestedRun tested) {
@@ -105,6 +100,12 @@ final class AfterRun {
         BenchState.EMPTY
             .withTried(now.state().tried())
             .withPhase(Phase.NO_BLANK, "type the tag of the blank that lies there"));
+  }
+
+  private void moveTo(TestedRun tested, Blank there) throws WorkshopException {
+    lay.lay(there.tag());
+    toBeMoved = tested;
+    laid();
   }
 
   /** A blank was laid: a run that was taken off the wrong one goes to it. */
@@ -122,7 +123,7 @@ final class AfterRun {
   }
 
   /** A run was kept: it is graded with its likes, and the series goes on. */
-  void goOn() throws WorkshopException {
+  private void goOn() throws WorkshopException {
     grade();
     lay.oneMore();
     askOfRunStandingOut();

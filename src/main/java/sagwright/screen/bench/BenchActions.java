@@ -74,6 +74,8 @@ public interface BenchActions {
   enum Choice {
     /** It is the right blank: the run stays. */
     KEEP,
+    /** It is the other blank that the question names: the run goes there, with a trace. */
+    MOVE_THERE,
     /** It is another blank: lay that one; the run goes with it, with a trace. */
     MOVE,
     /** The run no longer counts; it stays on the record. */

@@ -255,7 +255,8 @@ public final class BenchDesk implements BenchActions, AutoCloseable {
     work.execute(
         () -> {
           try {
-            Run run = shop.keepHandRead(now.state().laid(), HungMass.pairs(read));
+            LaidBlank before = now.state().laid();
+            Run run = shop.keepHandRead(before, HungMass.pairs(read));
             lay.again();
             if (run.outcome().answer() == null) {
               reply.refused("kept without an answer: " + run.outcome().noAnswer());
@@ -265,7 +266,7 @@ public final class BenchDesk implements BenchActions, AutoCloseable {
             now.guessing().answered(tested);
             now.become(now.state().withShown(tested));
             reply.done();
-            afterRun.goOn();
+            afterRun.goOnOrAsk(tested, before);
           } catch (WorkshopException e) {
             reply.refused(e.getMessage());
           }

@@ -218,6 +218,7 @@ public final class BenchScreen extends Page {
   static char keyOf(BenchActions.Choice choice) {
     return switch (choice) {
       case KEEP -> 'y';
+      case MOVE_THERE -> 'i';
       case MOVE -> 'n';
       case SET_ASIDE -> 'a';
       case LATER -> 'l';

@@ -21,8 +21,10 @@ import sagwright.grade.Order;
 import sagwright.grade.WordScale;
 import sagwright.job.GradeChange;
 import sagwright.job.PlannedFinish;
+import sagwright.job.RightBlank;
 import sagwright.screen.PlanExample;
 import sagwright.uncertainty.Estimate;
+import sagwright.workshop.Blank;
 
 /** An invented blank on the bench, at each moment of a test. Its figures hang together. */
 public final class BenchExample {
@@ -181,12 +183,8 @@ public final class BenchExample {
             "four turns agree within 0.3 %"),
         v.safety(),
         v.line(),
-        new BenchView.Question(
-            "Is this the right blank? It is 7 % softer than on 3 March.",
-            List.of(
-                new BenchView.Offer(BenchActions.Choice.KEEP, "yes, it is 25-014"),
-                new BenchView.Offer(BenchActions.Choice.MOVE, "no, it is another"),
-                new BenchView.Offer(BenchActions.Choice.LATER, "later"))),
+        DoubtWords.question(
+            new RightBlank.Doubt(-7.0, 6.2, new RightBlank.Better(new Blank(7, "25-013"), 0.4))),
         List.of("the last station lies 110 mm from the butt end"));
   }
 
