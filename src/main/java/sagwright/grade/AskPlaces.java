@@ -18,6 +18,11 @@ public record AskPlaces(SetUp front, SetUp middle, SetUp butt) {
   /** How near the butt end a support stands that has to give way. */
   private static final double LEAST_BEFORE_BUTT_MM = 20;
 
+  /** The same with another set-up in the middle: the one that the shop's words are for. */
+  public AskPlaces withMiddle(SetUp usual) {
+    return new AskPlaces(front, usual, butt);
+  }
+
   /** Front, middle, butt. */
   public List<SetUp> all() {
     return List.of(front, middle, butt);

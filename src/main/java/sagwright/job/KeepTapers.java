@@ -1,10 +1,14 @@
 package sagwright.job;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import sagwright.beam.Taper;
 import sagwright.sheet.BadDocumentException;
 import sagwright.sheet.TaperText;
+import sagwright.workshop.Action;
 import sagwright.workshop.TaperTemplate;
 import sagwright.workshop.Workshop;
 import sagwright.workshop.WorkshopException;
@@ -12,6 +16,7 @@ import sagwright.workshop.WorkshopException;
 /** Keeps tapers to be used again. */
 public final class KeepTapers {
   private final Workshop workshop;
+  private final Set<Long> ours = new HashSet<>();
 
   public KeepTapers(Workshop workshop) {
     this.workshop = workshop;
@@ -39,14 +44,37 @@ public final class KeepTapers {
    */
   public void keep(String name, Taper taper) throws WorkshopException {
     workshop.taperTemplates().keep(named(name), TaperText.write(taper));
+    noteLast();
   }
 
   public void rename(long id, String name) throws WorkshopException {
     workshop.taperTemplates().rename(template(id), named(name));
+    noteLast();
   }
 
   public void delete(long id) throws WorkshopException {
     workshop.taperTemplates().delete(template(id));
+    noteLast();
+  }
+
+  private void noteLast() throws WorkshopException {
+    workshop.actions().lastUndoable().ifPresent(action -> ours.add(action.id()));
+  }
+
+  /**
+   * Takes back what was done last to a taper from here, unless something else was done since.
+   *
+   * @throws WorkshopException also where there is nothing of ours to take back
+   */
+  public void undo() throws WorkshopException {
+    Optional<Action> last = workshop.actions().lastUndoable();
+    if (last.isEmpty() || !ours.contains(last.get().id())) {
+      throw new WorkshopException(
+          last.isEmpty()
+              ? "there is nothing to take back"
+              : "no taper: what was done last is \"" + last.get().what() + "\"");
+    }
+    workshop.actions().undoLast();
   }
 
   private TaperTemplate template(long id) throws WorkshopException {

@@ -10,6 +10,7 @@ public enum Dimension {
   LOAD("load"),
   STIFFNESS("stiffness"),
   MODULUS("modulus"),
+  DENSITY("density"),
   SHARE("share");
 
   private final String word;
@@ -23,7 +24,7 @@ public enum Dimension {
     return word;
   }
 
-  /** The unit that bare numbers of the program are in: mm, g, N, N/mm, MPa, %. */
+  /** The unit that bare numbers of the program are in: mm, g, N, N/mm, MPa, kg/m³, %. */
   public Unit base() {
     return switch (this) {
       case LENGTH -> Unit.MILLIMETRE;
@@ -31,6 +32,7 @@ public enum Dimension {
       case LOAD -> Unit.NEWTON;
       case STIFFNESS -> Unit.NEWTON_PER_MILLIMETRE;
       case MODULUS -> Unit.MEGAPASCAL;
+      case DENSITY -> Unit.KILOGRAM_PER_CUBIC_METRE;
       case SHARE -> Unit.PERCENT;
     };
   }

@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
  * is refused with one line.
  */
 public final class TypedQuantity {
-  private static final String UNIT = "[\"'%]|\\p{L}[\\p{L}/]*\\.?";
+  private static final String UNIT = "[\"'%]|\\p{L}+(?:/\\p{L}+3?)?\\.?";
   private static final Pattern PART =
       Pattern.compile("(?<number>[0-9.,](?:[0-9., /-]*[0-9.,])?) ?(?<unit>" + UNIT + ")? ?");
 
@@ -24,8 +24,8 @@ public final class TypedQuantity {
    * Reads a quantity.
    *
    * @param bareUnit the unit of a number that has none, as the field shows it
-   * @return in the base unit of {@code bareUnit}'s dimension (mm, g, N, N/mm, MPa, %); a sign is
-   *     kept
+   * @return in the base unit of {@code bareUnit}'s dimension (mm, g, N, N/mm, MPa, kg/m³, %); a
+   *     sign is kept
    */
   public static double parse(String typed, Unit bareUnit) throws UnreadableQuantityException {
     String plain = TypedText.plain(typed);

@@ -5,7 +5,7 @@ import java.text.Normalizer;
 /**
  * Brings the many ways of writing the same thing to one: fractions like ½ become {@code 1/2} with a
  * space before them, quotes and primes become {@code '} and {@code "}, every kind of space one
- * space, the minus sign a hyphen.
+ * space, the minus sign a hyphen, the raised 3 of kg/m³ a 3.
  */
 final class TypedText {
   private static final char FRACTION_SLASH = '\u2044';
@@ -30,6 +30,9 @@ final class TypedText {
       }
       case '\u2212', '\u2013', '\u2010', '\u2011' -> {
         return "-";
+      }
+      case '\u00b3' -> {
+        return "3";
       }
       case FRACTION_SLASH -> {
         return "/";

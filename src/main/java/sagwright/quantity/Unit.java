@@ -39,6 +39,9 @@ public enum Unit {
   /** 4.4482216152605/25.4², to 18 digits. */
   POUND_PER_SQUARE_INCH(Dimension.MODULUS, "psi", "0.00689475729316836134", ""),
 
+  KILOGRAM_PER_CUBIC_METRE(Dimension.DENSITY, "kg/m³", "1", "kg/m3"),
+  GRAM_PER_CUBIC_CENTIMETRE(Dimension.DENSITY, "g/cm³", "1000", "g/cm3 g/cc"),
+
   PERCENT(Dimension.SHARE, "%", "1", "percent");
 
   private final Dimension dimension;

@@ -117,6 +117,10 @@ class TypedQuantityTest {
         "12.8 lbf/in|STIFFNESS|2.241623491154897",
         "12,34 GPa|MODULUS|12340",
         "12340|MODULUS|12340",
+        "8500|DENSITY|8500",
+        "8,5 g/cm³|DENSITY|8500",
+        "8.5g/cm3|DENSITY|8500",
+        "690 kg/m³|DENSITY|690",
         "5 %|SHARE|5",
         "7½|SHARE|7.5",
       })

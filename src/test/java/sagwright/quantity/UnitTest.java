@@ -38,6 +38,8 @@ class UnitTest {
     "MEGAPASCAL, 1, 0",
     "GIGAPASCAL, 1000, 0",
     "POUND_PER_SQUARE_INCH, 0.006894757, 5e-10",
+    "KILOGRAM_PER_CUBIC_METRE, 1, 0",
+    "GRAM_PER_CUBIC_CENTIMETRE, 1000, 0",
     "PERCENT, 1, 0",
   })
   void agreesWithThePublishedFactor(Unit unit, double printed, double lastDigit) {
@@ -94,5 +96,13 @@ class UnitTest {
     assertEquals("12.3 GPa", Unit.GIGAPASCAL.text(12340, 1));
     assertEquals("12340 MPa", Unit.MEGAPASCAL.text(12342, -1));
     assertEquals("94 %", Unit.PERCENT.text(94.2, 0));
+  }
+
+  /** 25.4 mm an inch and 28.349523125 g an ounce, by definition. */
+  @Test
+  void lengthsAndMassesStandSideBySide() {
+    assertEquals("1473.2 mm · 58.00 in", SideBySide.length(1473.2));
+    assertEquals("9.50 mm · 0.374 in", SideBySide.length(9.5));
+    assertEquals("524 g · 18.50 oz", SideBySide.mass(18.5 * 28.349523125));
   }
 }

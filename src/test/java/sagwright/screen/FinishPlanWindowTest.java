@@ -94,6 +94,7 @@ class FinishPlanWindowTest {
     field("1473");
     field("9.5");
     field("29");
+    field(""); // no knots
     assertThat(plan()).isEqualTo("the order is not whole yet");
     field("2.2");
     waitUntilPlanSays("in 25-002: best of the rack, 1 of 2");
@@ -104,7 +105,7 @@ class FinishPlanWindowTest {
     ctrl(KeyEvent.VK_B);
     waitUntilPlanSays("in 25-002: picked, 1 of 2");
 
-    window.tabTo("further.weight");
+    window.tabTo("ask.weight");
     field("450");
     field("");
     field("420");

@@ -95,10 +95,11 @@ public final class Pictures {
     shells.put(
         "orders-new",
         () ->
-            ShopExample.orderTyped(
+            OrdersExample.typed(
                 pressing(opened(BenchExample.empty(), "Orders"), "ctrl pressed N")));
-    shells.put(
-        "orders-plan", () -> ShopExample.orderOpened(opened(BenchExample.empty(), "Orders")));
+    shells.put("orders-plan", () -> orderOpened());
+    shells.put("orders-fittings", () -> orderOpened("pressed PAGE_DOWN"));
+    shells.put("orders-places", () -> orderOpened("pressed PAGE_UP"));
     shells.put("orders-empty", () -> ShopExample.shellWithoutBlanks("Orders"));
     checks(shells);
     choose(shells);
@@ -126,7 +127,7 @@ public final class Pictures {
         ShopExample.shell(
             BenchExample.empty(),
             ShopExample.rack(),
-            ShopExample.orders(),
+            OrdersExample.orders(),
             ChooseExample.empty(),
             view);
     shell.open("Checks");
@@ -137,8 +138,12 @@ public final class Pictures {
     return opened(view, "Bench");
   }
 
+  private static Shell orderOpened(String... strokes) {
+    return pressing(OrdersExample.opened(opened(BenchExample.empty(), "Orders")), strokes);
+  }
+
   private static Shell opened(BenchView view, String word) {
-    Shell shell = ShopExample.shell(view, ShopExample.rack(), ShopExample.orders());
+    Shell shell = ShopExample.shell(view, ShopExample.rack(), OrdersExample.orders());
     shell.open(word);
     return shell;
   }
@@ -174,7 +179,7 @@ public final class Pictures {
         ShopExample.shell(
             BenchExample.empty(),
             ShopExample.rack(),
-            ShopExample.orders(),
+            OrdersExample.orders(),
             view,
             ChecksExample.empty());
     shell.open("Choose");

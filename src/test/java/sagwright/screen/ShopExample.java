@@ -3,7 +3,6 @@ package sagwright.screen;
 import java.awt.Component;
 import java.awt.Container;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -13,16 +12,6 @@ import javax.swing.JComboBox;
 import javax.swing.JTextField;
 import sagwright.beam.SectionShape;
 import sagwright.beam.SetUp;
-import sagwright.beam.Splice;
-import sagwright.beam.Station;
-import sagwright.beam.Taper;
-import sagwright.finish.Ferrule;
-import sagwright.finish.FinishPlan;
-import sagwright.finish.Weight;
-import sagwright.grade.Aim;
-import sagwright.grade.Ask;
-import sagwright.grade.Order;
-import sagwright.job.PlannedFinish;
 import sagwright.screen.bench.BenchActions;
 import sagwright.screen.bench.BenchExample;
 import sagwright.screen.bench.BenchScreen;
@@ -32,7 +21,6 @@ import sagwright.screen.checks.ChecksView;
 import sagwright.screen.choose.ChooseExample;
 import sagwright.screen.choose.ChooseScreen;
 import sagwright.screen.choose.ChooseView;
-import sagwright.screen.orders.OrdersActions;
 import sagwright.screen.orders.OrdersScreen;
 import sagwright.screen.orders.OrdersView;
 import sagwright.screen.rack.BlankEntry;
@@ -44,7 +32,6 @@ import sagwright.screen.settings.SettingsScreen;
 import sagwright.screen.settings.SettingsView;
 import sagwright.screen.start.StartActions;
 import sagwright.screen.start.StartScreen;
-import sagwright.screen.theme.RowTable;
 import sagwright.screen.theme.Theme;
 import sagwright.wood.Grain;
 
@@ -66,7 +53,7 @@ final class ShopExample {
     Shell shell = new Shell();
     shell.add(new BenchScreen(new Mailbox<>(bench), new IdleBench()));
     shell.add(new RackScreen(new Mailbox<>(rack), new IdleRack()));
-    shell.add(new OrdersScreen(new Mailbox<>(orders), new IdleOrders()));
+    shell.add(new OrdersScreen(new Mailbox<>(orders), new OrdersExample.Idle()));
     shell.add(new ChooseScreen(new Mailbox<>(choose), new ChooseExample.Idle()));
     shell.add(ChecksExample.screen(checks));
     shell.addAtFoot(new SettingsScreen(new Mailbox<>(settings()), new IdleSettings()));
@@ -75,10 +62,7 @@ final class ShopExample {
 
   static Shell shellWithoutBlanks(String open) {
     RackView rack = new RackView(List.of(), null, SPECIES, STAGES, ShopUnits.METRIC, "");
-    OrdersView o = orders();
-    OrdersView none =
-        new OrdersView(List.of(), "R-0001", o.usual(), o.words(), SPECIES, ShopUnits.METRIC);
-    Shell shell = shell(BenchExample.empty(), rack, none);
+    Shell shell = shell(BenchExample.empty(), rack, OrdersExample.none());
     shell.open(open);
     return shell;
   }
@@ -186,42 +170,6 @@ final class ShopExample {
     return new RackView.Event(day, what, figures, details, false);
   }
 
-  static OrdersView orders() {
-    return new OrdersView(
-        List.of(
-            new OrdersView.Row(order("R-0007", 2.10, "left-handed, long reach", 1473), ""),
-            new OrdersView.Row(order("R-0006", 2.25, "a second cue like R-0002", 1473), ""),
-            new OrdersView.Row(order("R-0004", 2.10, "", 1460), "25-007")),
-        "R-0008",
-        new SetUp(100, 1100, 600, 600, 0),
-        BenchExample.words(),
-        SPECIES,
-        ShopUnits.METRIC);
-  }
-
-  static Order order(String number, double asked, String notes, double lengthMm) {
-    Taper taper =
-        Taper.round(
-            List.of(Station.round(0, 9.5), Station.round(740, 18.4), Station.round(lengthMm, 29)),
-            lengthMm);
-    return new Order(
-        number,
-        "European ash",
-        LocalDate.of(2027, 3, 1),
-        notes,
-        new FinishPlan(
-            taper,
-            0.05,
-            8.0,
-            new Ferrule(9.5, 8, 8500),
-            new Splice(1030, 4, 1120, 15500, 0),
-            List.of(new Weight(1320, 1400, 12, 11340)),
-            List.of()),
-        new Ask(
-            new SetUp(100, 1100, 600, 600, 0), asked, 5, new Aim(510, 15.0), new Aim(390, 15.0)),
-        List.of());
-  }
-
   static SettingsView settings() {
     return new SettingsView(
         List.of("bench head 0042 on ttyUSB0", "ttyS0"),
@@ -262,26 +210,7 @@ final class ShopExample {
     return shell;
   }
 
-  /** The newest order as it is opened to be changed. */
-  static Shell orderOpened(Shell shell) {
-    RowTable<?> table = (RowTable<?>) named(shell, "orders.table");
-    table.getActionMap().get("open").actionPerformed(null);
-    return shell;
-  }
-
-  static Shell orderTyped(Shell shell) {
-    type(shell, "order.length", "58 in");
-    type(shell, "order.tip", "9.5");
-    type(shell, "order.butt", "29");
-    type(shell, "order.stiffness", "2.10");
-    type(shell, "further.weight", "18 oz");
-    type(shell, "further.weight ±", "15");
-    type(shell, "knots.1.1", "740");
-    type(shell, "knots.1.2", "18.4");
-    return shell;
-  }
-
-  private static void type(Shell shell, String name, String text) {
+  static void type(Shell shell, String name, String text) {
     ((JTextField) named(shell, name)).setText(text);
   }
 
@@ -364,20 +293,6 @@ final class ShopExample {
 
     @Override
     public void lay(String tag) {}
-  }
-
-  /** Does nothing. */
-  static class IdleOrders implements OrdersActions {
-    @Override
-    public void take(Order order, Reply reply) {}
-
-    @Override
-    public void change(Order order, Reply reply) {}
-
-    @Override
-    public void plan(Order order, String pickedTag, Consumer<PlannedFinish> planned) {
-      planned.accept(PlanExample.of(order, pickedTag));
-    }
   }
 
   /** Does nothing. */

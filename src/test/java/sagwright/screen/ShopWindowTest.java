@@ -11,8 +11,6 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import sagwright.beam.Station;
-import sagwright.grade.Order;
 import sagwright.screen.bench.BenchExample;
 import sagwright.screen.bench.BenchScreen;
 import sagwright.screen.orders.OrdersScreen;
@@ -24,7 +22,6 @@ import sagwright.wood.Grain;
 @Tag("window")
 class ShopWindowTest {
   private final List<BlankEntry> entered = new CopyOnWriteArrayList<>();
-  private final List<Order> taken = new CopyOnWriteArrayList<>();
   private final List<String> laid = new CopyOnWriteArrayList<>();
   private final List<BlankEntry> measured = new CopyOnWriteArrayList<>();
   private final List<String> notes = new CopyOnWriteArrayList<>();
@@ -78,16 +75,7 @@ class ShopWindowTest {
                 laid.add(tag);
               }
             }));
-    shell.add(
-        new OrdersScreen(
-            new Mailbox<>(ShopExample.orders()),
-            new ShopExample.IdleOrders() {
-              @Override
-              public void take(Order order, Reply reply) {
-                taken.add(order);
-                reply.done();
-              }
-            }));
+    shell.add(new OrdersScreen(new Mailbox<>(OrdersExample.orders()), new OrdersExample.Idle()));
     shell.open("Bench");
     return shell;
   }
@@ -243,29 +231,5 @@ class ShopWindowTest {
     window.press(KeyEvent.VK_R, KeyEvent.VK_CONTROL);
     window.press(KeyEvent.VK_ENTER);
     window.waitUntil("the stiffest is opened", () -> opened.contains("25-010"));
-  }
-
-  @Test
-  void anOrderIsTakenInTwentyFiveKeystrokes() {
-    goTo(KeyEvent.VK_F3, "Orders");
-    String[] fields = {"58in", "9.5", "29", "2.1"};
-    int keystrokes = 1; // Ctrl N
-    window.press(KeyEvent.VK_N, KeyEvent.VK_CONTROL);
-    window.waitForFocusOn("order.length");
-    for (int i = 0; i < 3; i++) {
-      window.type(fields[i]);
-      window.press(KeyEvent.VK_ENTER);
-      keystrokes += fields[i].length() + 1;
-    }
-    window.type(fields[3]);
-    window.press(KeyEvent.VK_ENTER, KeyEvent.VK_CONTROL);
-    keystrokes += fields[3].length() + 1;
-    window.waitUntil("the order is sent", () -> !taken.isEmpty());
-    assertThat(keystrokes).isLessThanOrEqualTo(25);
-    Order order = taken.get(0);
-    assertThat(order.number()).isEqualTo("R-0008");
-    assertThat(order.ask().stiffnessNPerMm()).isEqualTo(2.1);
-    assertThat(order.finish().taper().stations())
-        .containsExactly(Station.round(0, 9.5), Station.round(1473.2, 29));
   }
 }

@@ -1,185 +1,152 @@
 package sagwright.screen.orders;
 
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
-import java.util.ArrayList;
-import java.util.Comparator;
+import java.awt.CardLayout;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Consumer;
-import javax.swing.DefaultComboBoxModel;
-import javax.swing.JComboBox;
 import javax.swing.JPanel;
-import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
-import sagwright.beam.SetUp;
-import sagwright.beam.Station;
 import sagwright.beam.Taper;
 import sagwright.finish.FinishCheck;
 import sagwright.finish.FinishPlan;
 import sagwright.finish.FinishProblem;
 import sagwright.finish.Weight;
-import sagwright.grade.Aim;
 import sagwright.grade.Ask;
 import sagwright.grade.Order;
 import sagwright.grade.OrderCheck;
-import sagwright.quantity.Figures;
-import sagwright.quantity.Unit;
+import sagwright.grade.OrderPractice;
+import sagwright.grade.OrderRemarks;
+import sagwright.grade.OrderWarning;
 import sagwright.screen.ComplaintException;
-import sagwright.screen.ShopUnits;
-import sagwright.screen.Typed;
-import sagwright.screen.theme.FieldGrid;
-import sagwright.screen.theme.Form;
+import sagwright.screen.theme.ColumnsLayout;
 import sagwright.screen.theme.Lists;
-import sagwright.screen.theme.Text;
 
 /**
- * An order to be written down: what every order needs at the left, what it may have in the middle,
- * knots of the taper between tip and butt at the right. What is typed is told at each keystroke.
+ * An order to be written down, on three leaves: shape, ask and caller; what is fitted at tip and
+ * butt; places and kept tapers. What is typed is told at each keystroke.
  */
 final class OrderForm extends JPanel {
   private static final long serialVersionUID = 1L;
-  private static final int LINES = 4;
-  private static final double USUAL_TOLERANCE_PERCENT = 5;
 
-  private final ShopUnits units;
-  private final JTextField number;
-  private final JTextField length;
-  private final JTextField tip;
-  private final JTextField butt;
-  private final JTextField notes;
-  private final JComboBox<String> species;
-  private final JTextField promisedFor;
-  private final JTextField stiffness;
-  private final JTextField tolerance;
-  private final JTextField mass;
-  private final JTextField massTolerance;
-  private final JTextField balance;
-  private final JTextField balanceTolerance;
-  private final JTextField setUp;
-  private final FieldGrid knots;
+  /** Room for a quantity in both systems, at zoom 1. */
+  static final int BOTH_SYSTEMS_WIDTH = 150;
+
+  /** The leaves, as the page's head names them. */
+  static final List<String> LEAVES = List.of("shape and ask", "tip and butt", "places and tapers");
+
+  /** What a person may not guess of each. */
+  static final List<String> HINTS =
+      List.of(
+          "58 in, 18½ oz, 147.3 cm.  Stiffness: a figure, a word, as 25-020 + 10 %; arrows choose.",
+          "A wood of the table brings its density and modulus; a metal its density.",
+          "What is typed here goes before the shop's usual places.");
+
   private final transient Consumer<OrderDraft> listener;
-  private final AskPicture line = new AskPicture();
+  private final CardLayout cards = new CardLayout();
+  private final JPanel leaves = new JPanel(cards);
+  private final ShapeFields shape;
+  private final AskFields ask;
+  private final CallerFields caller;
+  private final FittingFields fitting;
+  private final WeightFields weights;
+  private final SetUpFields setUps;
+  private final PlaningFields planing;
+  private final TaperFields tapers;
+  private final ListeningPicture listening = new ListeningPicture();
+  private final WarningsPicture warnings = new WarningsPicture();
   private transient OrdersView view;
   private transient Order known;
-  private transient List<Weight> weights = List.of();
+  private int leaf;
+  private boolean filling;
 
   /**
    * @param listener hears what is typed, on the event thread, at each keystroke
+   * @param say one line for people
    */
-  OrderForm(OrdersView first, Runnable ended, Consumer<OrderDraft> listener) {
-    super(
-        new MigLayout(
-            "insets 4 0 0 0, gap 32 4",
-            "[grow,fill,sg c][grow,fill,sg c][grow,fill,270:23%]",
-            "[grow,fill]"));
+  OrderForm(
+      OrdersView first,
+      OrdersActions actions,
+      Consumer<OrderDraft> listener,
+      Consumer<String> say) {
+    super(new MigLayout("insets 4 0 0 0", "[grow,fill]", "[grow,fill]"));
     setName("orderForm");
     this.listener = listener;
     view = first;
-    units = first.units();
-    Form needed = new Form("order", this::redraw);
-    length = needed.field("length", units.length().symbol());
-    tip = needed.field("tip", "mm");
-    butt = needed.field("butt", "mm");
-    stiffness = needed.field("stiffness", "N/mm");
-    tolerance = needed.field("give or take", "%");
-    number = needed.field("number", "");
-    promisedFor = needed.field("promised for", "");
-    promisedFor.putClientProperty("JTextField.placeholderText", "2026-06-30");
-    Form further = new Form("further", this::redraw);
-    notes = further.field("who for", "");
-    species = further.choice("wood", List.of(), true);
-    mass = further.field("weight", units.mass().symbol());
-    massTolerance = further.field("weight ±", units.mass().symbol());
-    balance = further.field("balance", units.length().symbol());
-    balanceTolerance = further.field("balance ±", units.length().symbol());
-    setUp = further.field("set-up", "mm");
-    knots =
-        new FieldGrid(
-            "knots", List.of("x from tip, mm", "diameter, mm"), LINES, ended, this::redraw);
-    JPanel right = new JPanel(new MigLayout("insets 0, gap 0 4", "[grow,fill]", "[][grow,fill][]"));
-    right.add(Text.note("knots between tip and butt"), "wrap");
-    right.add(Lists.scrolled(knots), "grow, hmin 60, wrap 16");
-    right.add(line, "growx");
-    add(needed, "aligny top");
-    add(further, "aligny top");
-    add(right, "grow");
+    setUps = new SetUpFields(this::redraw);
+    shape = new ShapeFields(first.units(), () -> toStiffness(1), this::redraw);
+    ask = new AskFields(first.units(), setUps, this::redraw);
+    caller = new CallerFields(this::redraw);
+    fitting = new FittingFields(first.units(), this::redraw);
+    weights = new WeightFields(this::redraw);
+    planing = new PlaningFields(this::redraw);
+    tapers = new TaperFields(actions, this::use, say);
+    leaves.add(main(), LEAVES.get(0));
+    leaves.add(fittings(), LEAVES.get(1));
+    leaves.add(places(), LEAVES.get(2));
+    add(leaves, "wmin 0, hmin 0");
+  }
+
+  private JPanel main() {
+    JPanel main = new JPanel(new ColumnsLayout(0.018, 29.5, 44, 26.5));
+    JPanel middle = new JPanel(new MigLayout("insets 0, gap 0 2, wrap", "[grow,fill]", "[][]"));
+    middle.add(ask, "wmin 0");
+    middle.add(listening, "wmin 0, growx");
+    JPanel right = new JPanel(new MigLayout("insets 0, gap 0 4, wrap", "[grow,fill]", "[][grow]"));
+    right.add(caller, "wmin 0");
+    right.add(warnings, "wmin 0, grow");
+    main.add(shape);
+    main.add(middle);
+    main.add(right);
+    return main;
+  }
+
+  private JPanel fittings() {
+    JPanel both = new JPanel(new ColumnsLayout(0.02, 63, 37));
+    both.add(fitting);
+    both.add(weights);
+    return both;
+  }
+
+  private JPanel places() {
+    JPanel left = new JPanel(new MigLayout("insets 0, gap 0 4, wrap", "[grow,fill]", ""));
+    left.add(setUps, "wmin 0");
+    left.add(planing, "wmin 0");
+    JPanel both = new JPanel(new ColumnsLayout(0.03, 43, 54));
+    both.add(Lists.scrolled(left));
+    both.add(tapers);
+    return both;
   }
 
   /** Empties the form for a new order. */
   void begin(OrdersView now) {
-    view = now;
-    known = null;
-    weights = List.of();
-    number.setEnabled(true);
-    fill(number, now.nextNumber());
-    species.setModel(new DefaultComboBoxModel<>(now.species().toArray(String[]::new)));
-    species.setSelectedItem("");
-    for (JTextField field :
-        new JTextField[] {
-          length,
-          tip,
-          butt,
-          notes,
-          promisedFor,
-          stiffness,
-          mass,
-          massTolerance,
-          balance,
-          balanceTolerance
-        }) {
-      field.setText("");
-    }
-    fill(tolerance, Figures.asTyped(USUAL_TOLERANCE_PERCENT));
-    fill(setUp, inWords(now.usual()));
-    knots.fill(List.of());
-    length.requestFocusInWindow();
+    begin(now, null);
   }
 
-  /** Starts from an order that is there; what the form does not show stays with it. */
+  /** Starts from an order that is there. */
   void begin(OrdersView now, Order order) {
-    begin(now);
+    filling = true;
+    view = now;
     known = order;
-    weights = order.finish().weights();
-    number.setEnabled(false);
-    fill(number, order.number());
-    FinishPlan plan = order.finish();
-    List<Station> stations = plan.taper().stations();
-    fill(length, Figures.asTyped(units.length().fromBase(plan.lengthMm())));
-    fill(tip, Figures.asTyped(stations.get(0).depthMm()));
-    fill(butt, Figures.asTyped(stations.get(stations.size() - 1).depthMm()));
-    fill(notes, order.notes() == null ? "" : order.notes());
-    species.setSelectedItem(order.species() == null ? "" : order.species());
-    fill(promisedFor, order.promisedFor() == null ? "" : order.promisedFor().toString());
-    Ask ask = order.ask();
-    fill(stiffness, Figures.asTyped(ask.stiffnessNPerMm()));
-    fill(tolerance, Figures.asTyped(ask.tolerancePercent()));
-    fill(mass, massTolerance, ask.massG(), units.mass());
-    fill(balance, balanceTolerance, ask.balanceFromButtMm(), units.length());
-    fill(setUp, inWords(ask.setUp()));
-    knots.fill(
-        stations.subList(1, stations.size() - 1).stream()
-            .map(s -> List.of(Figures.asTyped(s.xMm()), Figures.asTyped(s.depthMm())))
-            .toList());
+    shape.begin(now.tapers());
+    ask.begin(now, order);
+    caller.begin(now, order);
+    fitting.begin(now, order);
+    weights.begin(order);
+    planing.begin(order);
+    tapers.show(now.tapers());
+    if (order != null) {
+      shape.fill(order.finish().taper());
+    }
+    filling = false;
+    turnTo(0);
+    shape.focusFirst();
+    redraw();
   }
 
-  private static void fill(JTextField field, String text) {
-    field.setText(text);
-  }
-
-  private static void fill(JTextField value, JTextField tolerance, Aim aim, Unit unit) {
-    fill(value, aim == null ? "" : Figures.asTyped(unit.fromBase(aim.value())));
-    boolean open = aim == null || aim.tolerance() == null;
-    fill(tolerance, open ? "" : Figures.asTyped(unit.fromBase(aim.tolerance())));
-  }
-
-  private static String inWords(SetUp s) {
-    return String.join(
-        ", ",
-        Figures.asTyped(s.supportAMm()),
-        Figures.asTyped(s.supportBMm()),
-        Figures.asTyped(s.loadMm()),
-        Figures.asTyped(s.gaugeMm()));
+  /** The records were read anew while the form is open. */
+  void refresh(OrdersView now) {
+    view = now;
+    tapers.show(now.tapers());
+    shape.offer(now.tapers());
   }
 
   /**
@@ -200,130 +167,94 @@ final class OrderForm extends JPanel {
     return known == null;
   }
 
+  /** Which leaf is open, counted from 0. */
+  int leaf() {
+    return leaf;
+  }
+
+  void turnTo(int next) {
+    leaf = Math.floorMod(next, LEAVES.size());
+    cards.show(leaves, LEAVES.get(leaf));
+  }
+
+  /** Goes to the stiffness asked at the front (0), the middle (1), the butt (2). */
+  void toStiffness(int place) {
+    turnTo(0);
+    ask.stiffness(place).requestFocusInWindow();
+  }
+
+  /** Takes back what was done last to a kept taper; else false. */
+  boolean undoTaper() {
+    boolean isOpen = leaf == 2;
+    if (isOpen) {
+      tapers.undo();
+    }
+    return isOpen;
+  }
+
+  private void use(Taper taper) {
+    shape.fill(taper);
+    toStiffness(1);
+  }
+
   private FinishPlan plan() throws ComplaintException {
-    Taper taper = taper();
-    FinishPlan plan =
-        known == null ? FinishPlan.bare(taper).withWeights(weights) : with(taper, known.finish());
+    FinishPlan plan = fitting.plan(shape.taper(), weights.weights(), weights.extras(), planing);
     complainOf(FinishCheck.problemsOf(plan));
     return plan;
   }
 
   private Order order(FinishPlan plan) throws ComplaintException {
-    Object wood = species.getEditor().getItem();
-    boolean anyWood = wood == null || wood.toString().isBlank();
+    ask.settle(plan.lengthMm());
+    AskFields.Asks asked = ask.read();
+    List<Ask> asks = asked.asks();
     Order order =
         new Order(
-            number.getText().trim(),
-            anyWood ? null : wood.toString().trim(),
-            day(),
-            notes.getText().isBlank() ? null : notes.getText().trim(),
+            caller.number(),
+            caller.species(),
+            caller.promisedFor(),
+            caller.notes(),
             plan,
-            ask(),
-            known == null ? List.of() : known.alsoAsked());
+            asks.get(0),
+            asks.subList(1, asks.size()),
+            new OrderRemarks(fitting.buttFlatMm(), fitting.spliceWood(), asked.askedAs()));
     complainOf(OrderCheck.problemsOf(order));
     return order;
   }
 
   private static void complainOf(List<FinishProblem> problems) throws ComplaintException {
     if (!problems.isEmpty()) {
-      throw new ComplaintException(problems.get(0).key() + ": " + problems.get(0).whatIsWrong());
+      throw new ComplaintException(ProblemWords.of(problems.get(0)));
     }
-  }
-
-  private FinishPlan with(Taper taper, FinishPlan plan) {
-    return new FinishPlan(
-        taper,
-        plan.diameterUncertaintyMm(),
-        plan.cutFromMm(),
-        plan.ferrule(),
-        plan.splice(),
-        weights,
-        plan.extras());
   }
 
   /** Other weights than before; the rest stays as it is typed. */
   void takeWeights(List<Weight> others) {
-    weights = others;
-    redraw();
+    weights.fill(others);
   }
 
-  private Taper taper() throws ComplaintException {
-    double lengthMm = Typed.quantity("length", length.getText(), units.length());
-    List<Station> stations = new ArrayList<>();
-    stations.add(Station.round(0, Typed.quantity("tip", tip.getText(), Unit.MILLIMETRE)));
-    for (FieldGrid.Line knot : knots.typed()) {
-      String at = "knot " + knot.number() + ", ";
-      stations.add(
-          Station.round(
-              Typed.quantity(at + "x", knot.texts().get(0), Unit.MILLIMETRE),
-              Typed.quantity(at + "diameter", knot.texts().get(1), Unit.MILLIMETRE)));
-    }
-    stations.add(Station.round(lengthMm, Typed.quantity("butt", butt.getText(), Unit.MILLIMETRE)));
-    stations.sort(Comparator.comparingDouble(Station::xMm));
-    Optional<FinishProblem> problem = FinishCheck.problemOfKnots(stations, lengthMm);
-    if (problem.isPresent()) {
-      throw new ComplaintException("taper: " + problem.get().whatIsWrong());
-    }
-    return Taper.round(stations, lengthMm);
-  }
-
-  private Ask ask() throws ComplaintException {
-    SetUp at = setUp();
-    Aim massAim = aim("weight", mass, massTolerance, units.mass());
-    Aim balanceAim = aim("balance", balance, balanceTolerance, units.length());
-    String typed = stiffness.getText().trim();
-    if (view.words() != null && view.words().words().contains(typed)) {
-      Ask word = view.words().askFor(typed);
-      return new Ask(
-          word.setUp(), word.stiffnessNPerMm(), word.tolerancePercent(), massAim, balanceAim);
-    }
-    double asked = Typed.quantity("stiffness", typed, Unit.NEWTON_PER_MILLIMETRE);
-    double percent = Typed.quantity("give or take", tolerance.getText(), Unit.PERCENT);
-    return new Ask(at, asked, percent, massAim, balanceAim);
-  }
-
-  private static Aim aim(String name, JTextField value, JTextField tolerance, Unit unit)
-      throws ComplaintException {
-    Double aimed = Typed.optional(name, value.getText(), unit);
-    Double within = Typed.optional(name + " ±", tolerance.getText(), unit);
-    return aimed == null ? null : new Aim(aimed, within);
-  }
-
-  private SetUp setUp() throws ComplaintException {
-    String[] parts = setUp.getText().trim().split("[,;\\s]+");
-    if (parts.length != 4) {
-      throw new ComplaintException("set-up: supports, load and gauge, as 100, 1100, 600, 600");
-    }
-    double[] mm = new double[4];
-    for (int i = 0; i < 4; i++) {
-      mm[i] = Typed.quantity("set-up", parts[i], Unit.MILLIMETRE);
-    }
-    try {
-      return new SetUp(mm[0], mm[1], mm[2], mm[3], 0);
-    } catch (IllegalArgumentException e) {
-      throw new ComplaintException("set-up: " + e.getMessage());
-    }
-  }
-
-  private LocalDate day() throws ComplaintException {
-    String typed = promisedFor.getText().trim();
-    try {
-      return typed.isEmpty() ? null : LocalDate.parse(typed);
-    } catch (DateTimeParseException e) {
-      throw new ComplaintException("promised for: a day like 2026-06-30, not " + typed);
-    }
-  }
-
-  /** Tells what is typed, and draws the ask. */
+  /** Tells what is typed, and shows what it means. */
   private void redraw() {
-    listener.accept(draft());
-    try {
-      Ask ask = ask();
-      boolean usual = view.words() != null && ask.setUp().equals(view.words().usual());
-      line.show(ask, usual ? view.words() : null);
-    } catch (ComplaintException e) {
-      line.show(null, null);
+    if (filling) {
+      return;
     }
+    OrderDraft draft = draft();
+    listener.accept(draft);
+    ask.explain();
+    listening.show(
+        draft.plan() == null ? null : draft.plan().taper(),
+        ListeningWords.strips(ask.places(), draft.plan(), wood()),
+        wood().modulusToShearRatio());
+    warnings.show(
+        draft.order() == null
+            ? List.of()
+            : OrderPractice.warningsOf(draft.order()).stream().map(OrderWarning::inWords).toList());
+    tapers.show(draft.plan() == null ? null : draft.plan().taper());
+  }
+
+  private ListeningWords.Wood wood() {
+    String name = caller.species();
+    return ListeningWords.Wood.of(
+        view.woods().stream().filter(s -> s.name().equalsIgnoreCase(name)).findFirst());
   }
 
   private OrderDraft draft() {
@@ -332,12 +263,20 @@ final class OrderForm extends JPanel {
       plan = plan();
       return new OrderDraft(plan, order(plan), "");
     } catch (ComplaintException e) {
-      boolean begun =
-          !length.getText().isBlank() && !tip.getText().isBlank() && !butt.getText().isBlank();
-      return new OrderDraft(
-          plan,
-          null,
-          begun ? e.getMessage() : "Length, tip and butt, and the shaft is drawn here.");
+      return new OrderDraft(plan, null, wanting(e));
     }
+  }
+
+  private String wanting(ComplaintException complaint) {
+    String pick = shape.toPick();
+    if (!pick.isEmpty()) {
+      return pick;
+    }
+    if (shape.isBegun()) {
+      return complaint.getMessage();
+    }
+    return view.tapers().isEmpty()
+        ? "Length, tip and butt, and the shaft is drawn here."
+        : "Length, tip and butt, or a kept taper's name, and the shaft is drawn here.";
   }
 }

@@ -1,6 +1,7 @@
 package sagwright.screen.orders;
 
 import java.util.function.Consumer;
+import sagwright.beam.Taper;
 import sagwright.grade.Order;
 import sagwright.job.PlannedFinish;
 import sagwright.screen.Reply;
@@ -25,4 +26,18 @@ public interface OrdersActions {
    * @param planned hears what comes of it, on the event thread
    */
   void plan(Order order, String pickedTag, Consumer<PlannedFinish> planned);
+
+  /**
+   * Keeps a taper under a name of the shop's own.
+   *
+   * @param taper round, its first knot at 0 and its last at its length
+   */
+  void keepTaper(String name, Taper taper, Reply reply);
+
+  void renameTaper(long id, String name, Reply reply);
+
+  void deleteTaper(long id, Reply reply);
+
+  /** Takes back what was done last to a kept taper, unless something else was done since. */
+  void undoTaper(Reply reply);
 }

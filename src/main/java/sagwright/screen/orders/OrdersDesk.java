@@ -8,9 +8,13 @@ import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.swing.SwingUtilities;
+import sagwright.beam.Taper;
+import sagwright.grade.AskPlaces;
 import sagwright.grade.Order;
 import sagwright.grade.WordScale;
+import sagwright.job.FinishedCues;
 import sagwright.job.KeepOrder;
+import sagwright.job.KeepTapers;
 import sagwright.job.PlanFinish;
 import sagwright.job.PlannedFinish;
 import sagwright.job.ShopSettings;
@@ -18,7 +22,6 @@ import sagwright.screen.Desk;
 import sagwright.screen.Mailbox;
 import sagwright.screen.Reply;
 import sagwright.screen.ShopUnits;
-import sagwright.wood.Species;
 import sagwright.wood.SpeciesTable;
 import sagwright.workshop.Workshop;
 import sagwright.workshop.WorkshopException;
@@ -31,6 +34,8 @@ public final class OrdersDesk extends Desk implements OrdersActions {
   private final ShopSettings settings;
   private final SpeciesTable species;
   private final Mailbox<OrdersView> mailbox;
+  private final FinishedCues finishedCues;
+  private final KeepTapers keepTapers;
   private final PlanFinish planFinish;
   private final AtomicReference<Typed> newest = new AtomicReference<>();
   private boolean rackIsStale = true; // of the work thread
@@ -44,13 +49,23 @@ public final class OrdersDesk extends Desk implements OrdersActions {
     this.keepOrder = new KeepOrder(workshop, species);
     this.settings = new ShopSettings(workshop);
     this.species = species;
+    this.finishedCues = new FinishedCues(workshop, species);
+    this.keepTapers = new KeepTapers(workshop);
     this.planFinish = new PlanFinish(workshop, species);
     this.mailbox = mailbox;
   }
 
   /** What the page shows before the records were read. */
   public static OrdersView atFirst(ShopUnits units) {
-    return view(List.of(), WordScale.AT_FIRST, List.of(), units);
+    return new OrdersView(
+        List.of(),
+        next(List.of()),
+        AskPlaces.AT_FIRST,
+        WordScale.AT_FIRST,
+        List.of(),
+        List.of(),
+        List.of(),
+        units);
   }
 
   /** Reads the records anew. */
@@ -63,16 +78,15 @@ public final class OrdersDesk extends Desk implements OrdersActions {
     List<OrdersView.Row> rows =
         keepOrder.all().stream().map(k -> new OrdersView.Row(k.order(), k.blank())).toList();
     mailbox.put(
-        view(
+        new OrdersView(
             rows,
+            next(rows),
+            AskPlaces.AT_FIRST.withMiddle(settings.wordScale().usual()),
             settings.wordScale(),
-            species.all().stream().map(Species::name).toList(),
+            species.all(),
+            finishedCues.all(),
+            keepTapers.all(),
             mailbox.newest().units()));
-  }
-
-  private static OrdersView view(
-      List<OrdersView.Row> rows, WordScale words, List<String> species, ShopUnits units) {
-    return new OrdersView(rows, next(rows), words.usual(), words, species, units);
   }
 
   /** One more than the greatest number there is, in the same form: R-0012 behind R-0011. */
@@ -96,20 +110,39 @@ public final class OrdersDesk extends Desk implements OrdersActions {
 
   @Override
   public void take(Order order, Reply reply) {
-    atWork(
-        reply,
-        () -> {
-          keepOrder.take(order);
-          show();
-        });
+    andShow(reply, () -> keepOrder.take(order));
   }
 
   @Override
   public void change(Order order, Reply reply) {
+    andShow(reply, () -> keepOrder.change(order));
+  }
+
+  @Override
+  public void keepTaper(String name, Taper taper, Reply reply) {
+    andShow(reply, () -> keepTapers.keep(name, taper));
+  }
+
+  @Override
+  public void renameTaper(long id, String name, Reply reply) {
+    andShow(reply, () -> keepTapers.rename(id, name));
+  }
+
+  @Override
+  public void deleteTaper(long id, Reply reply) {
+    andShow(reply, () -> keepTapers.delete(id));
+  }
+
+  @Override
+  public void undoTaper(Reply reply) {
+    andShow(reply, keepTapers::undo);
+  }
+
+  private void andShow(Reply reply, Job job) {
     atWork(
         reply,
         () -> {
-          keepOrder.change(order);
+          job.run();
           show();
         });
   }

@@ -16,6 +16,7 @@ import sagwright.screen.Page;
 import sagwright.screen.Refresh;
 import sagwright.screen.Reply;
 import sagwright.screen.theme.Lists;
+import sagwright.screen.theme.QuietButton;
 import sagwright.screen.theme.RowTable;
 import sagwright.screen.theme.RowTable.Column;
 import sagwright.screen.theme.Text;
@@ -33,6 +34,7 @@ public final class OrdersScreen extends Page {
   private final JPanel sides = new JPanel(cards);
   private final JLabel title = Text.title("Orders");
   private final JLabel details = Text.second("");
+  private final QuietButton turning = new QuietButton("order.turn", "next leaf", "Page Down");
   private final RowTable<OrdersView.Row> table;
   private final OrderForm form;
   private final FinishPanel finish;
@@ -45,7 +47,7 @@ public final class OrdersScreen extends Page {
     this.actions = actions;
     this.view = mailbox.newest();
     this.finish = new FinishPanel(actions, view.units(), weights -> form().takeWeights(weights));
-    this.form = new OrderForm(view, this::keep, finish::show);
+    this.form = new OrderForm(view, actions, finish::show, this::complain);
     this.table = new RowTable<>("orders.table", columns(view.units().length()));
     table.whenOpened(row -> change(row.order()));
     JPanel empty = new JPanel(new MigLayout("insets 80 0 0 0"));
@@ -54,7 +56,8 @@ public final class OrdersScreen extends Page {
     sides.add(Lists.scrolled(table), LIST);
     sides.add(empty, EMPTY);
     sides.add(withPlan(form, finish), FORM);
-    JPanel head = head("[]14[grow]", title, details);
+    turning.addActionListener(e -> turn(1));
+    JPanel head = head("[]14[grow][]", title, details, turning);
     JPanel body = new JPanel(new BorderLayout());
     body.add(sides, BorderLayout.CENTER);
     fill(head, body);
@@ -64,7 +67,13 @@ public final class OrdersScreen extends Page {
     key(KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), this::toList);
     planKey(KeyEvent.VK_B, finish::nextBlank);
     planKey(KeyEvent.VK_L, finish::takeLead);
-    planKey(KeyEvent.VK_Z, finish::takeBack);
+    planKey(KeyEvent.VK_Z, this::takeBack);
+    for (int i = 0; i < 3; i++) {
+      int place = i;
+      formKey(KeyStroke.getKeyStroke(KeyEvent.VK_F6 + i, 0), () -> form.toStiffness(place));
+    }
+    formKey(KeyStroke.getKeyStroke(KeyEvent.VK_PAGE_DOWN, 0), () -> turn(1));
+    formKey(KeyStroke.getKeyStroke(KeyEvent.VK_PAGE_UP, 0), () -> turn(-1));
     this.refresh = new Refresh<>(mailbox, this::show);
     refresh.now();
     words();
@@ -75,13 +84,28 @@ public final class OrdersScreen extends Page {
   }
 
   private void planKey(int keyCode, Runnable run) {
+    formKey(KeyStroke.getKeyStroke(keyCode, InputEvent.CTRL_DOWN_MASK), run);
+  }
+
+  private void formKey(KeyStroke stroke, Runnable run) {
     key(
-        KeyStroke.getKeyStroke(keyCode, InputEvent.CTRL_DOWN_MASK),
+        stroke,
         () -> {
           if (inForm) {
             run.run();
           }
         });
+  }
+
+  private void takeBack() {
+    if (!form.undoTaper()) {
+      finish.takeBack();
+    }
+  }
+
+  private void turn(int by) {
+    form.turnTo(form.leaf() + by);
+    words();
   }
 
   /** The form, and under it what comes of it. */
@@ -96,7 +120,7 @@ public final class OrdersScreen extends Page {
   private static List<Column<OrdersView.Row>> columns(Unit length) {
     return List.of(
         Column.words("order", 120, r -> r.order().number()),
-        Column.words("who for", 260, r -> text(r.order().notes())),
+        Column.words("who for", 220, r -> CallerFields.whoFor(r.order())),
         Column.words("wood", 160, r -> text(r.order().species())),
         Column.figures(
             "length, " + length.symbol(),
@@ -132,20 +156,23 @@ public final class OrdersScreen extends Page {
   private void show(OrdersView next) {
     view = next;
     table.show(next.orders(), row -> row.order().number());
-    if (!inForm) {
+    if (inForm) {
+      form.refresh(next);
+    } else {
       cards.show(sides, next.orders().isEmpty() ? EMPTY : LIST);
     }
     words();
   }
 
   private void words() {
+    turning.setVisible(inForm);
     if (inForm) {
       title.setText(form.isNew() ? "New order" : "Change an order");
-      details.setText("stiffness: a figure, or a word of the shop's scale");
+      details.setText((form.leaf() + 1) + " of 3: " + OrderForm.LEAVES.get(form.leaf()));
       foot()
           .say(
               complaint.isEmpty() ? "Enter goes on.  Ctrl Enter keeps it." : complaint,
-              "Other units may be typed: 58 in, 18½ oz, 147.3 cm.");
+              OrderForm.HINTS.get(form.leaf()));
       control().say("Keep", "Ctrl Enter");
     } else {
       title.setText("Orders");

@@ -40,7 +40,7 @@ public final class FieldGrid extends JPanel implements Scrollable {
     super(
         new MigLayout(
             "insets 0, gap 10 2, wrap " + (columns.size() + 1),
-            "[24!]" + "[grow,fill,sizegroup f]".repeat(columns.size())));
+            "[16!]6" + "[grow,fill,sizegroup f]".repeat(columns.size())));
     this.columns = List.copyOf(columns);
     this.enterPassesFrom = columns.size();
     this.ended = ended;

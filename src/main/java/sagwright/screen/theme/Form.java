@@ -1,8 +1,10 @@
 package sagwright.screen.theme;
 
+import java.awt.Component;
 import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
-import java.util.LinkedHashMap;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import javax.accessibility.AccessibleContext;
@@ -23,16 +25,33 @@ import net.miginfocom.swing.MigLayout;
 public final class Form extends JPanel {
   private static final long serialVersionUID = 1L;
   private static final String FIELD = "hmin 44, growx";
+  private static final int UNIT_WIDTH = 52;
+  private static final int COLUMNS = 8;
+  private static final int SMALLER_COLUMNS = 4;
 
-  private final Map<String, JComponent> fields = new LinkedHashMap<>();
+  private final Map<String, JComponent> fields = new HashMap<>();
+  private final Map<JTextField, JLabel> behind = new HashMap<>();
   private final transient Runnable changed;
+  private final int behindWidth;
 
   /**
    * @param changed a text has changed
    */
   public Form(String name, Runnable changed) {
-    super(new MigLayout("insets 0 2 0 2, gap 10 4", "[][grow,fill]6[52::]", ""));
+    this(name, changed, UNIT_WIDTH);
+  }
+
+  /**
+   * @param behindWidth at least so wide is what stands behind the fields, at zoom 1
+   */
+  public Form(String name, Runnable changed, int behindWidth) {
+    super(
+        new MigLayout(
+            "insets 0 2 0 2, gap 10 4, hidemode 3",
+            "[][grow,fill]0[]0[]6[" + behindWidth + "::]",
+            ""));
     this.changed = changed;
+    this.behindWidth = behindWidth;
     setName(name);
     setFocusTraversalPolicyProvider(true); // column by column, not row by row across the page
     setFocusTraversalPolicy(new LayoutFocusTraversalPolicy());
@@ -40,8 +59,46 @@ public final class Form extends JPanel {
 
   /** A field for text or for a quantity in a unit. */
   public JTextField field(String label, String unit) {
-    JTextField field = new JTextField(8);
-    place(label, field, unit);
+    JTextField field = listened();
+    behind.put(field, place(label, field, ", span 3", unit));
+    return field;
+  }
+
+  /** Two fields in a row. */
+  public record Pair(JTextField first, JTextField second) {}
+
+  /**
+   * A field, and a smaller one behind it in the same row.
+   *
+   * @param sign between the two, as ±
+   * @param second how the smaller one is called
+   */
+  public Pair pair(String label, String sign, String second, String unit) {
+    JTextField field = listened();
+    JTextField smaller = listened();
+    smaller.setColumns(SMALLER_COLUMNS);
+    label(label, field);
+    add(field, FIELD);
+    add(Text.second(sign), "gapleft 6, gapright 6");
+    name(smaller, second);
+    add(smaller, "hmin 44");
+    JLabel words = behind(unit);
+    add(words);
+    behind.put(field, words);
+    return new Pair(field, smaller);
+  }
+
+  private JLabel behind(String unit) {
+    return behindWidth > UNIT_WIDTH ? Text.note(unit) : Text.second(unit);
+  }
+
+  /** What stands behind a field: its unit, unless something else is put there. */
+  public JLabel behind(JTextField field) {
+    return behind.get(field);
+  }
+
+  private JTextField listened() {
+    JTextField field = new JTextField(COLUMNS);
     field.addActionListener(e -> next(field));
     field.getDocument().addDocumentListener(new OnTyping(changed));
     return field;
@@ -51,7 +108,9 @@ public final class Form extends JPanel {
   public JComboBox<String> choice(String label, List<String> words, boolean open) {
     JComboBox<String> choice = new JComboBox<>(words.toArray(String[]::new));
     choice.setEditable(open);
-    place(label, choice, "");
+    label(label, choice);
+    boolean isLong = behindWidth > UNIT_WIDTH; // nothing stands behind a choice
+    add(choice, FIELD + (isLong ? ", span 4, wmin 60" : ", span 3, wmin 60"));
     choice.addActionListener(e -> changed.run());
     enterGoesOn(choice, choice);
     if (choice.getEditor().getEditorComponent() instanceof JComponent editor) {
@@ -81,20 +140,40 @@ public final class Form extends JPanel {
             });
   }
 
-  private void place(String label, JComponent field, String unit) {
+  private JLabel place(String label, JComponent field, String span, String unit) {
+    label(label, field);
+    add(field, FIELD + span);
+    JLabel behindIt = behind(unit);
+    add(behindIt);
+    return behindIt;
+  }
+
+  private void label(String label, JComponent field) {
     JLabel words = Text.plain(label);
     words.setLabelFor(field);
+    name(field, label);
+    add(words, "newline");
+  }
+
+  private void name(JComponent field, String label) {
     field.setName(getName() + "." + label);
     field.putClientProperty(AccessibleContext.ACCESSIBLE_NAME_PROPERTY, label);
     fields.put(label, field);
-    add(words, "newline");
-    add(field, FIELD);
-    add(Text.second(unit));
+  }
+
+  /** Shows or hides a field with all of its row. */
+  public void show(JTextField field, boolean isShown) {
+    Component[] parts = getComponents();
+    int from = Arrays.asList(parts).indexOf(field) - 1;
+    int to = Arrays.asList(parts).indexOf(behind.get(field));
+    for (int i = from; i <= to; i++) {
+      parts[i].setVisible(isShown);
+    }
   }
 
   /** A line of explanation between two fields. */
   public void note(String words) {
-    add(Text.note(words), "newline, skip 1, span 2, wmin 0");
+    add(Text.note(words), "newline, skip 1, span 4, wmin 0");
   }
 
   /** Goes to the field that bears a label, its text picked to be typed over. */
