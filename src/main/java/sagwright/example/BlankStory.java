@@ -90,9 +90,17 @@ final class BlankStory {
     for (int i = 1; stage.compareTo(Stage.NEAR_SIZE) <= 0 && i <= weighings; i++) {
       int daysAgo = since - i * DAYS_BETWEEN_WEIGHINGS;
       if (daysAgo > 0) {
-        diary.on(daysAgo, 0.6 + 0.1 * hour, MAKER, () -> measure(stage, daysAgo, "weighed"));
+        diary.on(
+            daysAgo,
+            0.6 + 0.1 * hour,
+            MAKER,
+            () -> measure(stage, daysAgo, weeksAfter(since - daysAgo)));
       }
     }
+  }
+
+  private static String weeksAfter(int days) {
+    return days / 7 + " weeks after";
   }
 
   private void test(Diary diary, Stage stage) {
@@ -192,7 +200,7 @@ final class BlankStory {
               entered(),
               sheet,
               isNewlyRough ? grain() : Grain.UNSEEN,
-              why.isEmpty() ? "turned: " + stage.words() : why);
+              why.isEmpty() ? stage.done() : why);
     }
   }
 

@@ -47,15 +47,28 @@ final class ExampleOrders {
           new Open("European ash", 2.30, 5, 64, "left-handed, long reach"),
           new Open("European ash", 2.30, 5, 61, "the same as his brother's, R-0121"),
           new Open("European ash", 2.45, 4, 55, "narrow grain, straight to the tip"),
-          new Open("European ash", 2.66, 6, 47, ""),
+          new Open("European ash", 2.66, 6, 47, "breaks hard"),
           new Open("sugar maple", 2.20, 6, 44, "no grain to be seen from across the table"),
           new Open("European ash", 2.15, 5, 38, "plays off a slow cloth, wants it soft"),
           new Open(null, 2.70, 6, 33, "any wood that comes close"),
           new Open("European ash", 2.50, 3, 27, "sent her old cue along to be measured"),
-          new Open("white ash", 2.25, 6, 21, ""),
+          new Open("white ash", 2.25, 6, 21, "to match an old butt"),
           new Open("European ash", 2.75, 4, 15, "as stout as it may be"),
           new Open("European ash", 2.40, 5, 9, "a tenth firmer than R-0104"),
           new Open("European ash", 2.68, 2.5, 3, "knows to the hair what he wants"));
+
+  /** Free text, as a maker keeps it. */
+  private static final List<String> WHO_FOR =
+      List.of(
+          "for the harbour club, first of two",
+          "for the harbour club, second of two",
+          "a birthday; no word to him",
+          "his third from here",
+          "tall, stands upright",
+          "asked for a thin tip",
+          "her coach came along to choose",
+          "like the last one, a touch firmer",
+          "plays with gloves");
 
   private final List<ExampleOrder> orders = new ArrayList<>();
   private final SetUp usual;

@@ -103,6 +103,14 @@ public final class Pictures {
     shells.put("orders-empty", () -> ShopExample.shellWithoutBlanks("Orders"));
     checks(shells);
     choose(shells);
+    shells.put("example-bench", () -> livedIn("Bench"));
+    shells.put("example-rack", () -> livedIn("Rack"));
+    shells.put(
+        "example-record", () -> ShopExample.recordOpened(livedIn("Rack"), LivedInShop.BLANK));
+    shells.put("example-orders", () -> livedIn("Orders"));
+    shells.put("example-choose", () -> livedIn("Choose"));
+    shells.put("example-checks", () -> livedIn("Checks"));
+    shells.put("example-checks-rod", () -> pressing(livedIn("Checks"), "typed r"));
     shells.put("settings", () -> opened(BenchExample.loading(12.45), "Settings"));
     shells.put("start", ShopExample::startShell);
     return shells;
@@ -131,6 +139,16 @@ public final class Pictures {
             ChooseExample.empty(),
             view);
     shell.open("Checks");
+    return shell;
+  }
+
+  /** The example workshop as its own desks show it. */
+  private static Shell livedIn(String word) {
+    LivedInShop shop = LivedInShop.shop();
+    Shell shell =
+        ShopExample.shell(shop.bench(), shop.rack(), shop.orders(), shop.choose(), shop.checks());
+    shell.mark("example");
+    shell.open(word);
     return shell;
   }
 

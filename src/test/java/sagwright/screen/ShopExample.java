@@ -189,6 +189,12 @@ final class ShopExample {
     return shell;
   }
 
+  /** The same for a blank that is looked for by its tag. */
+  static Shell recordOpened(Shell shell, String tag) {
+    type(shell, "rack.filter", tag);
+    return recordOpened(shell);
+  }
+
   static Shell blankTyped(Shell shell) {
     type(shell, "blank.tag", "25-015");
     ((JComboBox<?>) named(shell, "blank.species")).setSelectedItem("European ash");

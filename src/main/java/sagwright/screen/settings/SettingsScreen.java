@@ -70,8 +70,7 @@ public final class SettingsScreen extends Page {
     row(
         "guess first",
         guess,
-        Text.second(
-            "the hand says first how stiff a blank is; G on the bench shows how it learns"));
+        Text.second("the hand says how stiff a blank is, before the bench does"));
     row("workshop", workshop, Text.second(""));
     row("back up to", backup, Text.second("Enter writes a whole copy and looks it through"));
     fill(head, body);
