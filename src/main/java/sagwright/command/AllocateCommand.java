@@ -9,6 +9,7 @@ import picocli.CommandLine.Option;
 import sagwright.choose.Allocation;
 import sagwright.grade.Sureness;
 import sagwright.job.AllocateOrders;
+import sagwright.job.ShopSettings;
 import sagwright.quantity.Figures;
 import sagwright.sheet.JsonLine;
 import sagwright.wood.SpeciesTable;
@@ -40,7 +41,12 @@ final class AllocateCommand implements Callable<Integer> {
   public Integer call() throws WorkshopException {
     try (Workshop workshop = workshopOption.open()) {
       AllocateOrders.Answer answer = new AllocateOrders(workshop, species).all();
-      console.out().print(json ? line(answer.greatest()) : table(answer));
+      console
+          .out()
+          .print(
+              json
+                  ? line(answer.greatest())
+                  : table(answer, new ShopSettings(workshop).sureness()));
       return ExitCode.ANSWER;
     }
   }
@@ -62,7 +68,7 @@ final class AllocateCommand implements Callable<Integer> {
         + System.lineSeparator();
   }
 
-  private static String table(AllocateOrders.Answer answer) {
+  private static String table(AllocateOrders.Answer answer, Sureness sureness) {
     if (answer.chances().orders().isEmpty()) {
       return String.format("no order is open%n");
     }
@@ -73,7 +79,9 @@ final class AllocateCommand implements Callable<Integer> {
     for (String order : answer.chances().orders()) {
       Allocation.Pair best = greatest.get(order);
       Allocation.Pair first = firstCome.get(order);
-      text.append(String.format(ROW, order, tag(best), chance(best), tag(first), chance(first)));
+      text.append(
+          String.format(
+              ROW, order, tag(best), chance(best, sureness), tag(first), chance(first, sureness)));
     }
     text.append(
         String.format(
@@ -96,7 +104,7 @@ final class AllocateCommand implements Callable<Integer> {
     return pair == null ? NONE : pair.tag();
   }
 
-  private static String chance(Allocation.Pair pair) {
-    return pair == null ? "" : Figures.chancePercent(pair.chance(), Sureness.USUAL.chance());
+  private static String chance(Allocation.Pair pair, Sureness sureness) {
+    return pair == null ? "" : Figures.chancePercent(pair.chance(), sureness.chance());
   }
 }

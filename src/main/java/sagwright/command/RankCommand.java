@@ -6,6 +6,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import sagwright.job.RankBlanks;
+import sagwright.job.ShopSettings;
 import sagwright.wood.SpeciesTable;
 import sagwright.workshop.Workshop;
 import sagwright.workshop.WorkshopException;
@@ -48,7 +49,7 @@ final class RankCommand implements Callable<Integer> {
         List<String> lines = shown.parallelStream().map(RankBlanks.Ranked::json).toList();
         lines.forEach(console.out()::println);
       } else {
-        console.out().print(RankTable.of(answer, shown));
+        console.out().print(RankTable.of(answer, shown, new ShopSettings(workshop).sureness()));
       }
       return ExitCode.ANSWER;
     }

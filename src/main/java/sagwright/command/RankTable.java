@@ -14,7 +14,7 @@ final class RankTable {
 
   private RankTable() {}
 
-  static String of(RankBlanks.Answer answer, List<Ranked> shown) {
+  static String of(RankBlanks.Answer answer, List<Ranked> shown, Sureness sureness) {
     StringBuilder text = new StringBuilder();
     text.append(
         String.format(
@@ -27,19 +27,19 @@ final class RankTable {
     text.append(
         String.format(ROW, "", "", "in 100", "stiffness N/mm", "spare mm", "weight g", "balance"));
     for (Ranked ranked : shown) {
-      text.append(ranked.standing().canServe() ? serving(ranked) : cannot(ranked));
+      text.append(ranked.standing().canServe() ? serving(ranked, sureness) : cannot(ranked));
     }
     return text.toString();
   }
 
-  private static String serving(Ranked ranked) {
+  private static String serving(Ranked ranked, Sureness sureness) {
     var graded = ranked.standing().graded();
     AskGrade grade = graded.grade();
     return String.format(
         ROW,
         ranked.standing().tag() + (ranked.state().promisedTo() == null ? "" : " *"),
         grade.verdict().word(),
-        Figures.chancePercent(ranked.standing().chance(), Sureness.USUAL.chance()),
+        Figures.chancePercent(ranked.standing().chance(), sureness.chance()),
         Figures.withPlusMinus(
             grade.stiffnessNPerMm().value(), grade.stiffnessNPerMm().halfWidth95()),
         Figures.rounded(graded.forecast().cut().leastSpareMm(), 2),

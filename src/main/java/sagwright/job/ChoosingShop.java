@@ -103,7 +103,7 @@ public final class ChoosingShop {
 
   /** Takes the workshop's last action back, and says which. */
   public String undoLast() throws WorkshopException {
-    return workshop.actions().undoLast().what();
+    return new TakeBack(workshop, species).last();
   }
 
   public void promise(String tag, String number) throws WorkshopException {

@@ -11,6 +11,7 @@ import sagwright.beam.Station;
 import sagwright.job.BlankRecord;
 import sagwright.job.BlankShaft;
 import sagwright.job.KeepBlank;
+import sagwright.job.TakeBack;
 import sagwright.job.WoodRecords;
 import sagwright.modulus.Shaft;
 import sagwright.screen.Desk;
@@ -252,7 +253,7 @@ public final class RackDesk extends Desk implements RackActions {
     atWork(
         reply,
         () -> {
-          said = "Taken back: " + workshop.actions().undoLast().what() + ".";
+          said = "Taken back: " + new TakeBack(workshop, species).last() + ".";
           if (openTag != null && workshop.blanks().find(openTag).isEmpty()) {
             openTag = null;
           }
