@@ -101,7 +101,7 @@ final class StraightPartSearch {
     if (straight.isEmpty()) {
       return surest(all.isEmpty() ? List.of(widest) : all);
     }
-    Stretch best = mostCertain(straight);
+    Stretch best = upToTheTop(mostCertain(straight));
     Sides sides = sidesOf(best);
     if (sides.topBends || sides.stiffBelow || softens(widest)) {
       return surest(straight);
@@ -111,6 +111,16 @@ final class StraightPartSearch {
       return new StraightPart(best.from, best.to, true, Math.max(halvesDiffer(best), upward));
     }
     return new StraightPart(best.from, best.to, false, 0);
+  }
+
+  /**
+   * A seating toe bends the lower end alone: what chance may have cut off at the top is taken back,
+   * unless its slope is surely another.
+   */
+  private Stretch upToTheTop(Stretch best) {
+    Stretch upward = stretch(best.low, WIDEST_TO);
+    double chance = Math.sqrt(Math.max(0, best.variance - upward.variance));
+    return Math.abs(upward.slope - best.slope) <= SURELY * chance ? upward : best;
   }
 
   /** Lets every judgement from here on count with scatter that does not average out. */
