@@ -2,11 +2,17 @@ package sagwright.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.AWTEvent;
 import java.awt.Component;
+import java.awt.Toolkit;
+import java.awt.event.AWTEventListener;
 import java.awt.event.KeyEvent;
 import java.time.Duration;
+import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
+import javax.swing.text.JTextComponent;
 import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
 import org.assertj.swing.edt.GuiActionRunner;
 import org.assertj.swing.fixture.FrameFixture;
@@ -17,6 +23,11 @@ final class WindowUnderTest implements AutoCloseable {
   private static final int MOST_TABS = 20;
   private static final Duration DEADLINE = Duration.ofSeconds(30);
 
+  private static final Set<Integer> MODIFIERS =
+      Set.of(KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT, KeyEvent.VK_ALT, KeyEvent.VK_ALT_GRAPH);
+
+  private final AtomicInteger keystrokes = new AtomicInteger();
+  private final AWTEventListener counter = this::count;
   private final FrameFixture frame;
   private final Shell shell;
 
@@ -64,6 +75,24 @@ final class WindowUnderTest implements AutoCloseable {
     frame.robot().releaseKey(keyCode);
   }
 
+  /** Counts every key that goes down from now on, a key with its modifiers as one. */
+  void countKeystrokes() {
+    keystrokes.set(0);
+    Toolkit.getDefaultToolkit().addAWTEventListener(counter, AWTEvent.KEY_EVENT_MASK);
+  }
+
+  int keystrokes() {
+    return keystrokes.get();
+  }
+
+  private void count(AWTEvent event) {
+    if (event instanceof KeyEvent key
+        && key.getID() == KeyEvent.KEY_PRESSED
+        && !MODIFIERS.contains(key.getKeyCode())) {
+      keystrokes.incrementAndGet();
+    }
+  }
+
   void type(String text) {
     frame.robot().enterText(text);
   }
@@ -80,6 +109,11 @@ final class WindowUnderTest implements AutoCloseable {
 
   boolean isSeen(String name) {
     return GuiActionRunner.execute(() -> named(name).isShowing());
+  }
+
+  /** What stands in a field. */
+  String textOf(String name) {
+    return GuiActionRunner.execute(() -> ((JTextComponent) named(name)).getText());
   }
 
   private Component named(String name) {
@@ -116,6 +150,7 @@ final class WindowUnderTest implements AutoCloseable {
 
   @Override
   public void close() {
+    Toolkit.getDefaultToolkit().removeAWTEventListener(counter);
     frame.cleanUp();
   }
 }

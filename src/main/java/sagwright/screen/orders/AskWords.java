@@ -42,8 +42,8 @@ final class AskWords {
   private static final String SHARE = "(?<share>an? [a-z]+|[0-9][0-9.,]*)\\s*%?";
   private static final String WAY = "(?<way>firmer|stiffer|softer)";
   private static final Pattern THAN = Pattern.compile(SHARE + "\\s+" + WAY + "\\s+than\\s+(.+)");
-  private static final Pattern BEHIND =
-      Pattern.compile("\\s*(?:(?<sign>[+−-])\\s*|,\\s*)" + SHARE + "(?:\\s+" + WAY + ")?");
+  private static final Pattern SIGNED = Pattern.compile("\\s*(?<way>[+−-])\\s*" + SHARE);
+  private static final Pattern IN_WORDS = Pattern.compile("\\s*,\\s*" + SHARE + "\\s+" + WAY);
 
   private static final int DECIMALS = 4;
 
@@ -89,13 +89,14 @@ final class AskWords {
       if (than.matches() && behind.isBlank()) {
         return ofCue(name, named.get(), percent(name, than.group("share"), than.group("way")), at);
       }
-      Matcher more = BEHIND.matcher(behind);
       if (behind.isBlank()) {
         return ofCue(name, named.get(), 0, at);
       }
-      if (!than.matches() && more.matches()) {
-        String way = more.group("way") == null ? more.group("sign") : more.group("way");
-        return ofCue(name, named.get(), percent(name, more.group("share"), way), at);
+      for (Pattern more : List.of(SIGNED, IN_WORDS)) {
+        Matcher by = more.matcher(behind);
+        if (!than.matches() && by.matches()) {
+          return ofCue(name, named.get(), percent(name, by.group("share"), by.group("way")), at);
+        }
       }
     }
     throw new ComplaintException(name + ": " + typed.strip() + " is no stiffness; " + ways());
@@ -185,7 +186,7 @@ final class AskWords {
   private static double percent(String name, String share, String way) throws ComplaintException {
     Double known = SHARES.get(share);
     double size = known == null ? Typed.quantity(name, share, Unit.PERCENT) : known;
-    boolean isSofter = way != null && List.of("softer", "-", "−").contains(way);
+    boolean isSofter = List.of("softer", "-", "−").contains(way);
     return isSofter ? -size : size;
   }
 

@@ -120,6 +120,10 @@ final class FittingFields extends JPanel {
     flat.fill(order.remarks().buttFlatMm());
   }
 
+  void focusFirst() {
+    ferrule.field().requestFocusInWindow();
+  }
+
   /** As people subtract: 1473.2 less 443.2 is 1030. */
   private static double difference(double a, double b) {
     return BigDecimal.valueOf(a).subtract(BigDecimal.valueOf(b)).doubleValue();

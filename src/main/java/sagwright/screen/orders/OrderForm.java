@@ -138,7 +138,6 @@ final class OrderForm extends JPanel {
     }
     filling = false;
     turnTo(0);
-    shape.focusFirst();
     redraw();
   }
 
@@ -172,14 +171,24 @@ final class OrderForm extends JPanel {
     return leaf;
   }
 
+  /** Turns to a leaf, round and round; the focus goes to its first field. */
   void turnTo(int next) {
+    show(next);
+    switch (leaf) {
+      case 0 -> shape.focusFirst();
+      case 1 -> fitting.focusFirst();
+      default -> setUps.focusFirst();
+    }
+  }
+
+  private void show(int next) {
     leaf = Math.floorMod(next, LEAVES.size());
     cards.show(leaves, LEAVES.get(leaf));
   }
 
   /** Goes to the stiffness asked at the front (0), the middle (1), the butt (2). */
   void toStiffness(int place) {
-    turnTo(0);
+    show(0);
     ask.stiffness(place).requestFocusInWindow();
   }
 

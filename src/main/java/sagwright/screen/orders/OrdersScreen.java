@@ -21,7 +21,10 @@ import sagwright.screen.theme.RowTable;
 import sagwright.screen.theme.RowTable.Column;
 import sagwright.screen.theme.Text;
 
-/** The orders. Ctrl N takes a new one, Enter opens one to be changed, Esc goes back. */
+/**
+ * The orders. N (or Ctrl N, as everywhere) takes a new one, Enter opens one to be changed, Esc goes
+ * back. In the form Page Down turns the leaf; F6, F7, F8 ask at the front, the middle, the butt.
+ */
 public final class OrdersScreen extends Page {
   private static final long serialVersionUID = 1L;
   private static final String LIST = "list";
@@ -52,7 +55,7 @@ public final class OrdersScreen extends Page {
     table.whenOpened(row -> change(row.order()));
     JPanel empty = new JPanel(new MigLayout("insets 80 0 0 0"));
     empty.add(Text.heading("No order yet"), "wrap 10");
-    empty.add(Text.plain("Ctrl N takes the first one: length, tip, butt and what is asked."));
+    empty.add(Text.plain("N takes the first one: length, tip, butt and what is asked."));
     sides.add(Lists.scrolled(table), LIST);
     sides.add(empty, EMPTY);
     sides.add(withPlan(form, finish), FORM);
@@ -63,6 +66,7 @@ public final class OrdersScreen extends Page {
     fill(head, body);
     control().addActionListener(e -> press());
     key(KeyStroke.getKeyStroke(KeyEvent.VK_N, InputEvent.CTRL_DOWN_MASK), this::takeNew);
+    letter('n', this::takeNew);
     key(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, InputEvent.CTRL_DOWN_MASK), this::keep);
     key(KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), this::toList);
     planKey(KeyEvent.VK_B, finish::nextBlank);
@@ -180,9 +184,9 @@ public final class OrdersScreen extends Page {
       details.setText(open + " of " + view.orders().size() + " without a blank");
       foot()
           .say(
-              "Enter opens an order.  Ctrl N takes a new one.",
+              "Enter opens an order.  N takes a new one.",
               "An order that is changed keeps its older versions.");
-      control().say("New order", "Ctrl N");
+      control().say("New order", "N");
     }
   }
 

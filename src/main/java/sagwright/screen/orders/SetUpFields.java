@@ -56,6 +56,10 @@ final class SetUpFields extends JPanel {
     showUsual(usual.all());
   }
 
+  void focusFirst() {
+    front.requestFocusInWindow();
+  }
+
   /** What counts where nothing is typed: front, middle, butt. */
   void showUsual(List<SetUp> usual) {
     List<JTextField> fields = List.of(front, middle, butt);

@@ -3,9 +3,11 @@ package sagwright.screen.theme;
 import java.awt.Component;
 import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import javax.accessibility.AccessibleContext;
 import javax.swing.AbstractAction;
@@ -104,7 +106,10 @@ public final class Form extends JPanel {
     return field;
   }
 
-  /** A choice; what is not in the list may be typed where {@code open}. */
+  /**
+   * A choice; what is not in the list may be typed where {@code open}, and Enter completes what
+   * only one of the list begins with.
+   */
   public JComboBox<String> choice(String label, List<String> words, boolean open) {
     JComboBox<String> choice = new JComboBox<>(words.toArray(String[]::new));
     choice.setEditable(open);
@@ -113,10 +118,28 @@ public final class Form extends JPanel {
     add(choice, FIELD + (isLong ? ", span 4, wmin 60" : ", span 3, wmin 60"));
     choice.addActionListener(e -> changed.run());
     enterGoesOn(choice, choice);
-    if (choice.getEditor().getEditorComponent() instanceof JComponent editor) {
+    if (choice.getEditor().getEditorComponent() instanceof JTextField editor) {
       enterGoesOn(editor, choice);
+      editor.getDocument().addDocumentListener(new OnTyping(changed));
     }
     return choice;
+  }
+
+  /** What is typed, or the one of the list that begins with it. */
+  private static Object completed(JComboBox<String> choice) {
+    Object typed = choice.getEditor().getItem();
+    String begun = typed == null ? "" : typed.toString().strip().toLowerCase(Locale.ROOT);
+    List<String> meant = new ArrayList<>();
+    for (int i = 0; i < choice.getItemCount(); i++) {
+      String item = choice.getItemAt(i);
+      if (item.equalsIgnoreCase(begun)) {
+        return item;
+      }
+      if (!begun.isEmpty() && item.toLowerCase(Locale.ROOT).startsWith(begun)) {
+        meant.add(item);
+      }
+    }
+    return meant.size() == 1 ? meant.get(0) : typed;
   }
 
   /** Without this a choice keeps Enter for itself, and the hand must leave the figures for Tab. */
@@ -132,7 +155,7 @@ public final class Form extends JPanel {
               @Override
               public void actionPerformed(ActionEvent e) {
                 if (choice.isEditable()) {
-                  choice.setSelectedItem(choice.getEditor().getItem());
+                  choice.setSelectedItem(completed(choice));
                 }
                 choice.setPopupVisible(false);
                 next(listening);
