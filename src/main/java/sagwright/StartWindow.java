@@ -73,7 +73,7 @@ final class StartWindow implements StartActions {
                 .make(file, LocalDate.now(ZoneId.systemDefault()), percent(progress));
           }
           Workshop workshop = Workshop.open(file, keeper);
-          if (!ExampleWorkshop.isExample(workshop)) {
+          if (!workshop.isExample()) {
             workshop.close();
             throw new WorkshopException(file + " is another workshop: move it away first");
           }

@@ -92,13 +92,12 @@ final class WindowStart implements Windows {
   }
 
   private void open(WindowRequest request, StartWindow.Chosen chosen, Executor work)
-      throws WorkshopException, CommandFailure {
+      throws WorkshopException {
     try (Workshop workshop = chosen.workshop()) {
-      boolean isExample = ExampleWorkshop.isExample(workshop);
-      if (isExample && request.port() != null) {
-        throw CommandFailure.badInput(
-            workshop.file() + " is the example workshop: no real wood belongs in it");
+      if (request.port() != null) {
+        workshop.requireReal();
       }
+      boolean isExample = workshop.isExample();
       if (chosen.isPractice() && request.workshop() == null) {
         new PracticeRack(workshop, species).fillWhereEmpty();
       }

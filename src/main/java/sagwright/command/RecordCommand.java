@@ -98,6 +98,7 @@ final class RecordCommand implements Callable<Integer> {
       throw CommandFailure.badInput("--timeout: " + timeoutS + " is not between 0 and 86400");
     }
     try (Workshop workshop = workshopOption.open()) {
+      workshop.requireReal();
       Blank blank = workshop.blanks().require(tag);
       WorkshopOrder order = orderNumber == null ? null : workshop.orders().require(orderNumber);
       TestSetting setting = setting(workshop, blank, order);

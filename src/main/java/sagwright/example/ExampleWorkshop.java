@@ -21,6 +21,7 @@ import sagwright.job.KeepOrder;
 import sagwright.sheet.SheetReader;
 import sagwright.wood.SpeciesTable;
 import sagwright.workshop.Keeper;
+import sagwright.workshop.Settings;
 import sagwright.workshop.Workshop;
 import sagwright.workshop.WorkshopException;
 
@@ -45,9 +46,6 @@ public final class ExampleWorkshop {
   static final int TESTING_EARLY_SINCE_DAYS_AGO = 600;
   static final int GUESSING_SINCE_DAYS_AGO = 310;
 
-  /** A setting that only the example has. */
-  private static final String MARK = "example workshop";
-
   private static final String BEING_MADE = "example-being-made-";
 
   private final SpeciesTable species;
@@ -64,11 +62,6 @@ public final class ExampleWorkshop {
   public ExampleWorkshop(SpeciesTable species, String program) {
     this.species = species;
     this.program = program;
-  }
-
-  /** Whether a workshop is the example; nothing real belongs in it. */
-  public static boolean isExample(Workshop workshop) throws WorkshopException {
-    return workshop.settings().get(MARK).isPresent();
   }
 
   /**
@@ -128,7 +121,7 @@ public final class ExampleWorkshop {
       workshop.asOne(
           () -> {
             diary.write(workshop, clock, progress);
-            workshop.settings().set(MARK, today.toString());
+            workshop.settings().set(Settings.EXAMPLE, today.toString());
           });
       workshop.requireWhole();
     }

@@ -25,6 +25,9 @@ public final class Settings {
   /** Whether a guess by hand is wanted before a test: "yes" or not. */
   public static final String GUESS_FIRST = "guess first";
 
+  /** Stands in the invented example workshop alone: the day that it was made for. */
+  public static final String EXAMPLE = "example workshop";
+
   private final Database database;
 
   Settings(Database database) {

@@ -163,6 +163,18 @@ public final class Workshop implements AutoCloseable {
     return new Settings(database);
   }
 
+  /** Whether it is the invented example. */
+  public boolean isExample() throws WorkshopException {
+    return settings().get(Settings.EXAMPLE).isPresent();
+  }
+
+  /** For what brings real wood in: the example takes none. */
+  public void requireReal() throws WorkshopException {
+    if (isExample()) {
+      throw new WorkshopException(file() + " is the example workshop: no real wood belongs in it");
+    }
+  }
+
   public Actions actions() {
     return actions;
   }

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.Statement;
+import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
@@ -25,6 +26,9 @@ import sagwright.bench.PseudoTerminal;
 import sagwright.bench.Reading;
 import sagwright.bench.Waiting;
 import sagwright.bench.WireFormat;
+import sagwright.workshop.Keeper;
+import sagwright.workshop.Settings;
+import sagwright.workshop.Workshop;
 
 /** Whole tests over two real serial ports with a crossed cable between them. */
 class RecordCommandTest {
@@ -141,6 +145,18 @@ class RecordCommandTest {
       }
     }
     return json;
+  }
+
+  @Test
+  void theExampleTakesNoRealWood() throws Exception {
+    Keeper keeper = new Keeper(InstantSource.system(), "test");
+    try (Workshop marked = Workshop.open(Path.of(workshop), keeper)) {
+      marked.settings().set(Settings.EXAMPLE, "2026-11-28");
+    }
+    CommandRun run = record("/dev/null");
+    assertEquals(2, run.exitCode(), run.err());
+    assertTrue(
+        run.err().contains("is the example workshop: no real wood belongs in it"), run.err());
   }
 
   @Test

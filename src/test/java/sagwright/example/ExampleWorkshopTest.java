@@ -221,9 +221,11 @@ class ExampleWorkshopTest {
 
   @Test
   void itIsToldFromARealWorkshop(@TempDir Path own) throws WorkshopException {
-    assertTrue(ExampleWorkshop.isExample(workshop));
+    assertTrue(workshop.isExample());
+    assertThrows(WorkshopException.class, workshop::requireReal);
     try (Workshop real = Workshop.openOrCreate(own.resolve("workshop.db"), new Keeper(NOW, "t"))) {
-      assertFalse(ExampleWorkshop.isExample(real));
+      assertFalse(real.isExample());
+      real.requireReal();
     }
   }
 
