@@ -21,6 +21,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import sagwright.job.GradeAgain;
+import sagwright.job.GuessFirst;
 import sagwright.job.HeadPorts;
 import sagwright.job.ShopSettings;
 import sagwright.screen.rack.RackDesk;
@@ -126,6 +127,24 @@ class SettingsWindowTest {
   private void typeOver(String text) {
     window.press(KeyEvent.VK_A, KeyEvent.VK_CONTROL);
     window.type(text);
+  }
+
+  @Test
+  void theHandIsAskedFirstFromThenOn() throws WorkshopException {
+    window.tabTo("settings.guess first");
+    window.press(KeyEvent.VK_DOWN);
+    waitForFoot("Kept: guess first.");
+    assertThat(new GuessFirst(workshop).isOn()).isTrue();
+    window.press(KeyEvent.VK_UP);
+    window.waitUntil(
+        "it is asked no more",
+        () -> {
+          try {
+            return !new GuessFirst(workshop).isOn();
+          } catch (WorkshopException e) {
+            throw new AssertionError(e);
+          }
+        });
   }
 
   @Test
