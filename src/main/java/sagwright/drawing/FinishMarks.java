@@ -7,6 +7,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import sagwright.finish.Extra;
 import sagwright.finish.FinishPlan;
@@ -15,18 +16,13 @@ import sagwright.quantity.Figures;
 
 /**
  * Names what lies in a finished shaft, in one row under it, each as near to its place as the others
- * let it: balance point, splice, weights, joint and other extras, ferrule. What finds no room is
- * not named.
+ * let it. Where there is no room for all, the least telling are left out.
  */
 final class FinishMarks {
   private static final double TEXT = 14;
-  private static final double GAP = 14;
 
   /** A name this much off its place is led there by a line. */
   private static final double NEAR_PX = 24;
-
-  /** A name further off its place says nothing. */
-  private static final double FAR_PX = 220;
 
   private static final double DIAMOND_PX = 7;
 
@@ -54,9 +50,43 @@ final class FinishMarks {
     for (Extra extra : plan.extras()) {
       diamond(g, extra.xMm());
     }
-    FreeSpans free = new FreeSpans(area.getMinX() - GAP, area.getMaxX() + GAP);
-    for (Mark mark : marks(plan, balanceMm)) {
-      name(g, free, mark, baselinePx);
+    List<Mark> marks = new ArrayList<>(marks(plan, balanceMm));
+    Font font = style.lettering().regular(TEXT);
+    while (widthOf(g, marks, font) > area.getWidth()) {
+      marks.remove(marks.size() - 1);
+    }
+    marks.sort(Comparator.comparingDouble(Mark::xMm));
+    LabelRow.Label[] labels =
+        marks.stream()
+            .map(m -> new LabelRow.Label(scale.px(m.xMm()), line(m, font).width(g)))
+            .toArray(LabelRow.Label[]::new);
+    double[] from = LabelRow.begins(labels, area.getMinX(), area.getMaxX());
+    for (int i = 0; i < from.length; i++) {
+      line(marks.get(i), font).fromLeft(g, from[i], baselinePx);
+      lead(g, labels[i], from[i], marks.get(i).xMm(), baselinePx);
+    }
+  }
+
+  private TextLine line(Mark mark, Font font) {
+    return TextLine.of(mark.words(), font, style.palette().ink());
+  }
+
+  private double widthOf(Graphics2D g, List<Mark> marks, Font font) {
+    double width = 0;
+    for (Mark mark : marks) {
+      width += line(mark, font).width(g) + LabelRow.GAP;
+    }
+    return width;
+  }
+
+  /** From a name that stands off its place to that place. */
+  private void lead(
+      Graphics2D g, LabelRow.Label label, double from, double xMm, double baselinePx) {
+    if (Math.abs(from + label.width() / 2 - label.atPx()) > NEAR_PX) {
+      double end = Math.max(from + 6, Math.min(label.atPx(), from + label.width() - 6));
+      g.setColor(style.palette().secondInk());
+      g.setStroke(Style.HAIR);
+      g.draw(new Line2D.Double(end, baselinePx - 13, label.atPx(), outline.bottomPx(xMm) + 2));
     }
   }
 
@@ -87,33 +117,6 @@ final class FinishMarks {
       marks.add(new Mark("ferrule", plan.ferrule().lengthMm() / 2));
     }
     return marks;
-  }
-
-  private void name(Graphics2D g, FreeSpans free, Mark mark, double baselinePx) {
-    Palette p = style.palette();
-    Font font = style.lettering().regular(TEXT);
-    TextLine text = TextLine.of(mark.words(), font, p.ink());
-    double width = text.width(g);
-    double at = scale.px(mark.xMm());
-    double wanted = at - width / 2 - GAP;
-    double taken = width + 2 * GAP;
-    FreeSpans.Span left = free.leftOf(wanted + taken, taken).orElse(null);
-    FreeSpans.Span right = free.rightOf(wanted, taken).orElse(null);
-    double fromLeft = left == null ? Double.NaN : left.toPx() - taken;
-    double fromRight = right == null ? Double.NaN : right.fromPx();
-    boolean goesLeft = right == null || (left != null && wanted - fromLeft < fromRight - wanted);
-    double from = goesLeft ? fromLeft : fromRight;
-    if (!(Math.abs(from - wanted) <= FAR_PX)) {
-      return;
-    }
-    free.take(from, from + taken - GAP);
-    text.fromLeft(g, from + GAP, baselinePx);
-    if (Math.abs(from - wanted) > NEAR_PX) {
-      double end = from < wanted ? from + GAP + width + 3 : from + GAP - 3;
-      g.setColor(p.secondInk());
-      g.setStroke(Style.HAIR);
-      g.draw(new Line2D.Double(end, baselinePx - 5, at, outline.bottomPx(mark.xMm()) + 2));
-    }
   }
 
   /** A point of mass on the centre line. */

@@ -23,7 +23,6 @@ public final class SpareDrawing {
   private static final double THICKER = 3;
   private static final double TEXT = 14;
   private static final double LABEL_ROW = 19;
-  private static final double LABEL_GAP = 16;
 
   /** Room under the round for the balance point and one line of text. */
   private static final double BELOW = 22;
@@ -198,18 +197,11 @@ public final class SpareDrawing {
 
   /** Where labels begin: each over its place, as far as they do not touch and are all seen. */
   private static double[] sideBySide(List<Label> labels, Rectangle2D area) {
-    double[] from = new double[labels.size()];
-    double free = area.getMinX();
-    for (int i = 0; i < from.length; i++) {
-      from[i] = Math.max(free, labels.get(i).atPx() - labels.get(i).width() / 2);
-      free = from[i] + labels.get(i).width() + LABEL_GAP;
-    }
-    double end = area.getMaxX();
-    for (int i = from.length - 1; i >= 0; i--) {
-      from[i] = Math.min(from[i], end - labels.get(i).width());
-      end = from[i] - LABEL_GAP;
-    }
-    return from;
+    LabelRow.Label[] row =
+        labels.stream()
+            .map(label -> new LabelRow.Label(label.atPx(), label.width()))
+            .toArray(LabelRow.Label[]::new);
+    return LabelRow.begins(row, area.getMinX(), area.getMaxX());
   }
 
   private void ring(Graphics2D g, Label label, double fromY, double fromX) {

@@ -95,7 +95,7 @@ class FinishPlanWindowTest {
     field("9.5");
     field("29");
     field(""); // no knots
-    assertThat(plan()).isEqualTo("the order is not whole yet");
+    waitUntilPlanSays("stiffness"); // is wanting
     field("2.2");
     waitUntilPlanSays("in 25-002: best of the rack, 1 of 2");
     assertThat(plan()).contains("0.1 mm thicker").contains("Ask a weight and a balance");

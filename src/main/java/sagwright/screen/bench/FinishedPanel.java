@@ -48,7 +48,7 @@ final class FinishedPanel extends JPanel {
     FinishedCue finished = view.forecast() == null ? null : view.forecast().finished();
     if (finished == null) {
       drawing.showWanting("Name an order, and the finished cue is drawn here.");
-      plan.show(null, view.words());
+      plan.showWanting("");
     } else {
       drawing.show(PlanScene.of(finished.planned()));
       plan.show(finished.planned(), view.words());
@@ -90,6 +90,10 @@ final class FinishedPanel extends JPanel {
                 + ".");
       }
       lines.add(Sentence.of(PlanWords.wanted(finished.planned())));
+      String splice = PlanWords.splice(finished.planned());
+      if (!splice.isEmpty()) {
+        lines.add(Sentence.of(splice));
+      }
       view.warnings().forEach(warning -> lines.add(Sentence.of(warning)));
       return lines;
     }

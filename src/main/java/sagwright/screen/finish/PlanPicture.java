@@ -37,12 +37,14 @@ public final class PlanPicture extends Picture {
   private static final double GAP = 28;
   private static final double ROW = 24;
   private static final double LINE = 19;
+  private static final double ALSO = 17;
 
   /** Where figures end, as a share of the first column. */
   private static final double VALUE_ENDS = 0.58;
 
   private final ShopUnits units;
   private transient PlannedFinish finish;
+  private String wanting = "";
   private transient WordScale words;
 
   public PlanPicture(String name, ShopUnits units) {
@@ -51,12 +53,19 @@ public final class PlanPicture extends Picture {
   }
 
   /**
-   * @param next null while the order is not whole
    * @param shop its words; null where none are set
    */
   public void show(PlannedFinish next, WordScale shop) {
     finish = next;
+    wanting = "";
     words = shop;
+    repaint();
+  }
+
+  /** Nothing to show yet, and why. */
+  public void showWanting(String why) {
+    finish = null;
+    wanting = why;
     repaint();
   }
 
@@ -67,10 +76,11 @@ public final class PlanPicture extends Picture {
 
   @Override
   protected void paint(Graphics2D g, Rectangle2D area) {
+    Style.smooth(g);
     if (finish == null) {
+      note(g, wanting, 0, 14, area.getWidth());
       return;
     }
-    Style.smooth(g);
     double third = thirdColumn(area.getWidth());
     double second = area.getWidth() * 0.295;
     figures(g, second - GAP);
@@ -114,8 +124,7 @@ public final class PlanPicture extends Picture {
             TextLine.shortened(g, PlanWords.details(finish, units), l.regular(14), width),
             l.regular(14),
             p.secondInk())
-        .fromLeft(g, 0, HEIGHT - 26);
-    note(g, PlanWords.splice(finish), 0, HEIGHT - 7, width);
+        .fromLeft(g, 0, HEIGHT - 18);
   }
 
   private static String figure(Double base, Unit unit) {
@@ -165,7 +174,7 @@ public final class PlanPicture extends Picture {
             mark,
             isUsual && hasRoom ? words : null);
     for (int i = 0; finish.graded() != null && i < finish.graded().alsoAsked().size(); i++) {
-      note(g, PlanWords.also(finish, i), from, 113 + LINE * i, to - from);
+      note(g, PlanWords.also(finish, i), from, 109 + ALSO * i, to - from);
     }
   }
 
@@ -195,7 +204,7 @@ public final class PlanPicture extends Picture {
   @Override
   protected String describe() {
     if (finish == null) {
-      return "the order is not whole yet";
+      return wanting;
     }
     List<String> said = new ArrayList<>(List.of(PlanWords.where(finish)));
     said.add(PlanWords.wanted(finish));
@@ -215,7 +224,6 @@ public final class PlanPicture extends Picture {
               + " "
               + units.length().symbol());
       said.add(PlanWords.details(finish, units));
-      said.add(PlanWords.splice(finish));
       IntStream.range(0, finish.graded().alsoAsked().size())
           .forEach(i -> said.add(PlanWords.also(finish, i)));
       finish.planing().forEach(step -> said.add(PlanWords.planing(finish, step, units)));

@@ -6,6 +6,7 @@ import sagwright.beam.SetUp;
 import sagwright.finish.Cut;
 import sagwright.finish.Forecast;
 import sagwright.grade.Aim;
+import sagwright.grade.Ask;
 import sagwright.grade.AskGrade;
 import sagwright.grade.GradedForecast;
 import sagwright.grade.PlaningStep;
@@ -82,15 +83,19 @@ public final class PlanWords {
     return String.join(", ", parts);
   }
 
-  /** What the splice does to the stiffness asked first; empty without one. */
-  static String splice(PlannedFinish finish) {
-    if (finish.spliceEffects().isEmpty()) {
-      return "";
+  /** What the splice does to each stiffness asked, in this wood; empty without one. */
+  public static String splice(PlannedFinish finish) {
+    List<String> parts = new ArrayList<>();
+    for (int i = 0; i < finish.spliceEffects().size(); i++) {
+      double effect = finish.spliceEffects().get(i);
+      String at = " at " + span(finish.order().asks().get(i).setUp());
+      parts.add((effect < HARDLY ? "hardly anything" : percent(effect)) + at);
     }
-    double effect = finish.spliceEffects().get(0);
-    return effect < HARDLY
-        ? "the splice hardly counts at this set-up"
-        : "the splice makes it " + percent(effect) + " stiffer at this set-up";
+    return parts.isEmpty() ? "" : "the splice adds " + String.join(", ", parts);
+  }
+
+  private static String span(SetUp setUp) {
+    return Figures.rounded(setUp.supportAMm(), 0) + "–" + Figures.rounded(setUp.supportBMm(), 0);
   }
 
   private static String percent(double share) {
@@ -119,24 +124,21 @@ public final class PlanWords {
   /** One further ask and what comes of it. */
   static String also(PlannedFinish finish, int i) {
     AskGrade also = finish.graded().alsoAsked().get(i);
-    SetUp setUp = also.ask().setUp();
-    String effect =
-        finish.spliceEffects().isEmpty() || finish.spliceEffects().get(i + 1) < HARDLY
-            ? ""
-            : ", splice +" + percent(finish.spliceEffects().get(i + 1));
-    return Figures.rounded(setUp.supportAMm(), 0)
-        + "–"
-        + Figures.rounded(setUp.supportBMm(), 0)
+    return span(also.ask().setUp())
         + ": "
         + Figures.value(also.stiffnessNPerMm().value(), also.stiffnessNPerMm().halfWidth95())
         + ", "
         + also.verdict().word()
         + " "
-        + Figures.asTyped(also.ask().stiffnessNPerMm())
+        + asked(also.ask());
+  }
+
+  private static String asked(Ask ask) {
+    double half = ask.stiffnessNPerMm() * ask.tolerancePercent() / 100;
+    return Figures.value(ask.stiffnessNPerMm(), half)
         + " ± "
-        + Figures.asTyped(also.ask().tolerancePercent())
-        + " %"
-        + effect;
+        + Figures.asTyped(ask.tolerancePercent())
+        + " %";
   }
 
   /** What one step of planing more or less would do. */

@@ -86,7 +86,7 @@ final class FinishPanel extends JPanel {
       return;
     }
     finish = null;
-    plan.show(null, words);
+    plan.showWanting(draft.plan() == null ? "" : draft.wanting());
     if (draft.plan() == null) {
       drawing.showWanting(draft.wanting());
     } else {
