@@ -1,6 +1,8 @@
 package sagwright;
 
+import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.IntStream;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -16,7 +18,10 @@ import sagwright.modulus.Evaluator;
 import sagwright.run.PoorRunException;
 import sagwright.wood.SpeciesTable;
 
-/** A whole evaluation in memory: line, modulus, budget, moisture, stress. */
+/**
+ * A whole evaluation in memory: line, modulus, budget, moisture, stress. The runs take turns, since
+ * a processor learns the branches of one run by heart.
+ */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
@@ -25,10 +30,14 @@ import sagwright.wood.SpeciesTable;
 @Fork(1)
 public class EvaluationBenchmark {
   private final Evaluator evaluator = new Evaluator(SpeciesTable.published());
-  private final BendTest test = ExampleTest.of(ExampleTest.MIDDLE, 1000, 1);
+  private final List<BendTest> tests =
+      IntStream.rangeClosed(1, 64)
+          .mapToObj(seed -> ExampleTest.of(ExampleTest.MIDDLE, 1000, seed))
+          .toList();
+  private int turn;
 
   @Benchmark
   public Evaluation thousandSamples() throws PoorRunException {
-    return evaluator.evaluate(test);
+    return evaluator.evaluate(tests.get(turn++ & 63));
   }
 }
