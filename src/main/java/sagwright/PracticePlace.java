@@ -76,6 +76,16 @@ final class PracticePlace implements BenchPlace {
   }
 
   @Override
+  public void hangs(double loadN) {
+    head.hang(loadN);
+  }
+
+  @Override
+  public void lifts(double mm) {
+    head.lift(mm);
+  }
+
+  @Override
   public void follow(BenchSnapshot snapshot) {
     head.accept(snapshot);
   }

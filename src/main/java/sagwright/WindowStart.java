@@ -220,6 +220,7 @@ final class WindowStart implements Windows {
             new ChecksShop.Ground(
                 workshop,
                 species,
+                shop.place(),
                 shop.usualSetUp(),
                 InstantSource.system(),
                 "Sagwright " + ProgramVersion.text()),

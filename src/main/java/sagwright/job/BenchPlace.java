@@ -18,6 +18,15 @@ public interface BenchPlace {
   /** Told of what is laid on the bench; a practice bench bends like it from then on. */
   default void laid(LaidBlank blank) {}
 
+  /**
+   * Told of the masses that a calibration is to hang next; they hang on a practice bench at once,
+   * on a real one the maker hangs them.
+   */
+  default void hangs(double loadN) {}
+
+  /** The same of the gauge block that is to lie under the stem. */
+  default void lifts(double mm) {}
+
   /** Told of every new snapshot, on the head-reader thread. */
   default void follow(BenchSnapshot snapshot) {}
 

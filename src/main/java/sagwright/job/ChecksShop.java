@@ -36,15 +36,22 @@ public final class ChecksShop {
   private final CalibrationDrafts drafts;
   private final BenchHealthFile healthFile;
   private final SetUp usual;
+  private final BenchPlace place;
 
   /**
    * What the checks stand on.
    *
+   * @param place the bench that is proved
    * @param usual the shop's usual set-up, on which the rod's marks are
    * @param program name and version
    */
   public record Ground(
-      Workshop workshop, SpeciesTable species, SetUp usual, InstantSource clock, String program) {}
+      Workshop workshop,
+      SpeciesTable species,
+      BenchPlace place,
+      SetUp usual,
+      InstantSource clock,
+      String program) {}
 
   /**
    * @param inForce that the bench works by
@@ -57,7 +64,8 @@ public final class ChecksShop {
     this.inForce = inForce;
     this.rod = rod;
     this.rods = new CheckRods(workshop, species);
-    this.due = new DueChecks(inForce, rod, ground.clock());
+    this.place = ground.place();
+    this.due = new DueChecks(inForce, rod, ground.clock(), place.isPractice());
     this.keep =
         new KeepCalibration(workshop, inForce, ground.clock(), new GradeAgain(workshop, species));
     this.drafts = new CalibrationDrafts(workshop);
@@ -75,6 +83,11 @@ public final class ChecksShop {
 
   public List<DueCheck> due() {
     return due.now();
+  }
+
+  /** The bench whose calibration is worked at. */
+  public BenchPlace place() {
+    return place;
   }
 
   public CalibrationDrafts drafts() {

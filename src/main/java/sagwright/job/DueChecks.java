@@ -18,8 +18,14 @@ public final class DueChecks {
   private final CalibrationInForce inForce;
   private final CheckRodState rod;
   private final InstantSource clock;
+  private final boolean isPractice;
 
-  public DueChecks(CalibrationInForce inForce, CheckRodState rod, InstantSource clock) {
+  /**
+   * @param isPractice whether the bench works without any calibration of the workshop's
+   */
+  public DueChecks(
+      CalibrationInForce inForce, CheckRodState rod, InstantSource clock, boolean isPractice) {
+    this.isPractice = isPractice;
     this.inForce = inForce;
     this.rod = rod;
     this.clock = clock;
@@ -74,7 +80,10 @@ public final class DueChecks {
       CalibrationInForce.Standing standing, CalibrationPart part, Subject subject, String how) {
     CalibrationPart.Made made = standing.made().get(part);
     if (made == null) {
-      return new DueCheck(subject, Urgency.DUE, "never calibrated: no test without it", how);
+      return isPractice
+          ? new DueCheck(
+              subject, Urgency.ADVISED, "never calibrated; the practice bench needs none", how)
+          : new DueCheck(subject, Urgency.DUE, "never calibrated: no test without it", how);
     }
     Instant until = made.at().plus(Duration.ofDays(standing.calibration().validDays()));
     String standsAs = inWords(standing, part, made);

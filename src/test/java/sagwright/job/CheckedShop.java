@@ -36,7 +36,7 @@ final class CheckedShop implements AutoCloseable {
     keep = new KeepCalibration(workshop, inForce, clock, new GradeAgain(workshop, SPECIES));
     rods = new CheckRods(workshop, SPECIES);
     rodState = new CheckRodState(workshop, SPECIES, inForce, clock);
-    due = new DueChecks(inForce, rodState, clock);
+    due = new DueChecks(inForce, rodState, clock, false);
   }
 
   void wait(Duration time) {

@@ -21,8 +21,10 @@ import sagwright.beam.SetUp;
 import sagwright.bench.Calibration;
 import sagwright.bench.HeadSession;
 import sagwright.bench.HeadTiming;
+import sagwright.bench.LineOpener;
 import sagwright.check.GuidedPoints;
 import sagwright.check.LocalGravity;
+import sagwright.job.BenchPlace;
 import sagwright.job.CalibrationDrafts;
 import sagwright.job.CalibrationInForce;
 import sagwright.job.CheckRodState;
@@ -44,6 +46,7 @@ class ChecksWindowTest {
 
   @TempDir Path folder;
   private final SteadyHead head = new SteadyHead();
+  private final List<Double> hung = new CopyOnWriteArrayList<>();
   private final List<String> laid = new CopyOnWriteArrayList<>();
   private final ExecutorService work = Executors.newSingleThreadExecutor();
   private Workshop workshop;
@@ -61,7 +64,12 @@ class ChecksWindowTest {
     ChecksShop shop =
         new ChecksShop(
             new ChecksShop.Ground(
-                workshop, species, new SetUp(100, 1100, 600, 600, 0), clock, "Sagwright test"),
+                workshop,
+                species,
+                new Place(),
+                new SetUp(100, 1100, 600, 600, 0),
+                clock,
+                "Sagwright test"),
             inForce,
             new CheckRodState(workshop, species, inForce, clock));
     session = HeadSession.lasting(head, HeadTiming.ORDINARY, snapshot -> {});
@@ -83,6 +91,24 @@ class ChecksWindowTest {
     session.close();
     work.shutdown();
     workshop.close();
+  }
+
+  /** Hears what is to hang on it. */
+  private final class Place implements BenchPlace {
+    @Override
+    public LineOpener opener() {
+      return head;
+    }
+
+    @Override
+    public Calibration calibration() {
+      return null;
+    }
+
+    @Override
+    public void hangs(double loadN) {
+      hung.add(loadN);
+    }
   }
 
   private void keep() {
@@ -199,5 +225,44 @@ class ChecksWindowTest {
     GuidedPoints left = new CalibrationDrafts(workshop).points(CalibrationDrafts.Kind.LOAD);
     assertThat(left.taken()).hasSize(1);
     assertThat(left.taken().get(0).reading()).isEqualTo(8400);
+  }
+
+  @Test
+  void whatIsTypedHangsOnAPracticeBenchUntilTheCardIsLeft() {
+    window.type("l");
+    window.waitForFocusOn("load.known");
+    window.type("1kg");
+    double standard = LocalGravity.STANDARD_CGPM_1901.loadN(1000);
+    window.waitUntil("a kilogram hangs", () -> hung.contains(standard));
+    window.press(KeyEvent.VK_ESCAPE);
+    window.waitForFocusOn("checks.due");
+    window.waitUntil("nothing hangs any more", () -> hung.get(hung.size() - 1) == 0);
+  }
+
+  @Test
+  void gravityCountsWithoutEnterAndACalibrationWithoutItAsksForIt() {
+    window.type("l");
+    window.waitForFocusOn("load.known");
+    double[][] points = {{0, 8400}, {1000, 400_000}, {2000, 792_000}, {0, 8400}};
+    for (double[] point : points) {
+      int before = mailbox.newest().load().points().size();
+      window.press(KeyEvent.VK_A, KeyEvent.VK_CONTROL);
+      window.type(Math.round(point[0]) + "");
+      window.press(KeyEvent.VK_TAB);
+      window.type(Math.round(point[1]) + "");
+      window.press(KeyEvent.VK_ENTER);
+      waitForPoints(before + 1);
+      window.waitForFocusOn("load.known");
+    }
+    keep();
+    window.waitForFocusOn("load.g");
+    window.type("9,812");
+    keep();
+    window.waitForFocusOn("load.initials");
+    window.type("KM");
+    keep();
+    window.waitForFocusOn("checks.due");
+    assertThat(window.saidBy("foot")).startsWith("The load is calibrated.");
+    assertThat(mailbox.newest().gravity()).isEqualTo(Optional.of(new LocalGravity(9.812)));
   }
 }

@@ -127,7 +127,8 @@ final class LivedInShop {
       CheckRodState rod) {
     ChecksShop checks =
         new ChecksShop(
-            new ChecksShop.Ground(workshop, SPECIES, shop.usualSetUp(), NOW, "picture"),
+            new ChecksShop.Ground(
+                workshop, SPECIES, shop.place(), shop.usualSetUp(), NOW, "picture"),
             inForce,
             rod);
     Mailbox<ChecksView> mailbox = new Mailbox<>(ChecksDesk.atFirst(checks));

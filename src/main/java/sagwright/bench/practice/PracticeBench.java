@@ -20,6 +20,8 @@ final class PracticeBench {
   private final PracticeHand hand;
   private final Random random;
   private volatile double flexibilityMmPerN;
+  private volatile double hungN;
+  private volatile double liftedMm;
   private double creepMm;
   private double timeS;
   private double nextGaugeS;
@@ -38,6 +40,16 @@ final class PracticeBench {
     flexibilityMmPerN = mmPerN;
   }
 
+  /** Masses on the hook: the load cell feels them, no shaft bends. */
+  void hang(double loadN) {
+    hungN = loadN;
+  }
+
+  /** A block under the stem. */
+  void lift(double mm) {
+    liftedMm = mm;
+  }
+
   Reading next(double seconds, int seq, long timeMicros) {
     timeS += seconds;
     double flexibility = flexibilityMmPerN;
@@ -47,9 +59,11 @@ final class PracticeBench {
     double toe = flexibility > 0 ? options.toeMm() * (1 - Math.exp(-forceN / SETTLING_N)) : 0;
     double shownN =
         forceN
+            + hungN
             + options.loadNoiseN() * random.nextGaussian()
             + options.humN() * Math.sin(2 * Math.PI * HUM_HZ * timeS);
-    double shownMm = elasticMm + toe + creepMm + options.gaugeNoiseMm() * random.nextGaussian();
+    double shownMm =
+        elasticMm + toe + creepMm + liftedMm + options.gaugeNoiseMm() * random.nextGaussian();
     return new Reading(seq, timeMicros, counts(shownN), steps(shownMm), flags(shownN));
   }
 

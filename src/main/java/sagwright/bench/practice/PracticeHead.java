@@ -59,6 +59,16 @@ public final class PracticeHead implements LineOpener, Consumer<BenchSnapshot> {
     bench.lay(0);
   }
 
+  /** Hangs masses on the hook, beside any shaft: the load cell feels them, nothing bends. */
+  public void hang(double loadN) {
+    bench.hang(loadN);
+  }
+
+  /** Lays a gauge block under the stem; 0 takes it away. */
+  public void lift(double mm) {
+    bench.lift(mm);
+  }
+
   /** The line is lost, and none can be opened. */
   public void pullPlug() {
     isPluggedIn = false;

@@ -1,7 +1,6 @@
 package sagwright.screen.checks;
 
 import java.awt.LayoutManager;
-import java.util.function.Consumer;
 import javax.swing.JPanel;
 import sagwright.screen.Reply;
 
@@ -39,15 +38,19 @@ abstract class CheckCard extends JPanel {
     speech.say(line);
   }
 
+  /** Something is not kept: says why. */
+  void refused(String why) {
+    say(why);
+  }
+
   /** Goes back with a line once a thing is kept, or says why it is not. */
   final Reply doneSaying(String line) {
-    return Reply.onEventThread(() -> speech.done(line), speech::say);
+    return Reply.onEventThread(() -> speech.done(line), this::refused);
   }
 
   /** Stays here once a thing is done, or says why it is not. */
   final Reply then(Runnable run) {
-    Consumer<String> refused = speech::say;
-    return Reply.onEventThread(run, refused);
+    return Reply.onEventThread(run, this::refused);
   }
 
   /** Behind the title. */
@@ -76,6 +79,9 @@ abstract class CheckCard extends JPanel {
 
   /** The card comes into view. */
   abstract void begin();
+
+  /** Another card, or another page, takes its place. */
+  void leave() {}
 
   abstract void show(ChecksView view);
 

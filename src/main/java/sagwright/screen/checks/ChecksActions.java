@@ -33,6 +33,13 @@ public interface ChecksActions {
   void lookAtHealth();
 
   /**
+   * What is to be applied for the next point; a practice bench applies it at once.
+   *
+   * @param known mass in g or block in mm; 0 for nothing
+   */
+  void apply(Kind kind, double known);
+
+  /**
    * Takes a point.
    *
    * @param known mass in g or block in mm

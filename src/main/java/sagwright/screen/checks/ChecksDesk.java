@@ -203,6 +203,18 @@ public final class ChecksDesk implements ChecksActions {
   }
 
   @Override
+  public void apply(Kind kind, double known) {
+    atWork(
+        () -> {
+          if (kind == Kind.LOAD) {
+            shop.place().hangs(applied(kind).applyAsDouble(known));
+          } else {
+            shop.place().lifts(known);
+          }
+        });
+  }
+
+  @Override
   public void take(Kind kind, double known, Double reading, Reply reply) {
     atWork(
         reply,
@@ -272,7 +284,7 @@ public final class ChecksDesk implements ChecksActions {
           } else {
             LocalGravity here =
                 gravity.orElseThrow(
-                    () -> new WorkshopException("g: say where the bench stands, or type g"));
+                    () -> new WorkshopException("gravity: type it, or the latitude of the bench"));
             shop.keep().load(line, taken, here, signature);
           }
           change(kind, GuidedPoints.NONE);

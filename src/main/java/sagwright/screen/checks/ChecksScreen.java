@@ -131,6 +131,7 @@ public final class ChecksScreen extends Page {
   public void left() {
     refresh.stop();
     live.stop();
+    open.leave();
   }
 
   private void look() {
@@ -154,6 +155,7 @@ public final class ChecksScreen extends Page {
       words();
       return;
     }
+    open.leave();
     open = card;
     layout.show(sides, card.getName());
     open.live(actions.live());

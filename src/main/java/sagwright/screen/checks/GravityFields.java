@@ -9,6 +9,7 @@ import sagwright.check.LocalGravity;
 import sagwright.quantity.Figures;
 import sagwright.screen.ComplaintException;
 import sagwright.screen.Reply;
+import sagwright.screen.theme.Leaving;
 import sagwright.screen.theme.Text;
 
 /** What a kilogram weighs here: g as known, or from latitude and height. */
@@ -25,7 +26,7 @@ final class GravityFields extends JPanel {
     super(new MigLayout("insets 0, gap 8 0", "[]8[]8[]8[]8[]14[]8[]8[]"));
     this.actions = actions;
     this.say = say;
-    add(Text.plain("g"));
+    add(Text.plain("gravity"));
     add(g, "hmin 44");
     add(Text.second("m/s², or latitude"));
     add(latitude, "hmin 44");
@@ -33,13 +34,33 @@ final class GravityFields extends JPanel {
     add(Text.second("height"));
     add(height, "hmin 44");
     add(Text.second("m"));
-    g.addActionListener(e -> set(g, () -> new LocalGravity(Numbers.number("g", g.getText()))));
-    latitude.addActionListener(e -> set(latitude, this::fromPlace));
-    height.addActionListener(e -> set(height, this::fromPlace));
+    Leaving.keeps(g, () -> set(g, this::asKnown));
+    Leaving.keeps(latitude, () -> set(latitude, this::fromPlace));
+    Leaving.keeps(height, () -> set(height, this::fromPlace));
   }
 
   private interface Source {
     LocalGravity gravity() throws ComplaintException;
+  }
+
+  private LocalGravity asKnown() throws ComplaintException {
+    return new LocalGravity(Numbers.number("gravity", g.getText()));
+  }
+
+  /** What stands in the field that the focus is in counts as well. */
+  void takeTyped() {
+    if (g.isFocusOwner()) {
+      set(g, this::asKnown);
+    } else if (latitude.isFocusOwner() || height.isFocusOwner()) {
+      set(latitude, this::fromPlace);
+    }
+  }
+
+  /** Goes to the field that a complaint is about. */
+  void focusOn(String field) {
+    if (field.equals("gravity")) {
+      g.requestFocusInWindow();
+    }
   }
 
   private LocalGravity fromPlace() throws ComplaintException {

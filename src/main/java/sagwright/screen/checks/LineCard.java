@@ -20,6 +20,7 @@ import sagwright.quantity.Unit;
 import sagwright.screen.ComplaintException;
 import sagwright.screen.Typed;
 import sagwright.screen.theme.Lists;
+import sagwright.screen.theme.OnTyping;
 import sagwright.screen.theme.QuietButton;
 import sagwright.screen.theme.RowTable;
 import sagwright.screen.theme.RowTable.Column;
@@ -40,6 +41,7 @@ final class LineCard extends SignedCard {
   private final TermsPicture terms;
   private final GravityFields gravity;
   private String untouched = "";
+  private boolean isInView;
   private transient ChecksView.Line shown = ChecksView.Line.NONE;
 
   /** A point in the table. */
@@ -66,6 +68,7 @@ final class LineCard extends SignedCard {
     terms = new TermsPicture(name(kind) + ".terms", isLoad);
     gravity = isLoad ? new GravityFields(actions, this::say) : null;
     build(isLoad);
+    known.getDocument().addDocumentListener(new OnTyping(this::apply));
     enterTakes(known);
     enterTakes(reading);
   }
@@ -137,12 +140,26 @@ final class LineCard extends SignedCard {
             });
   }
 
+  /** What is typed hangs on a practice bench, for somebody must hang it. */
+  private void apply() {
+    if (!isInView) {
+      return;
+    }
+    try {
+      actions.apply(kind, Math.max(0, Typed.quantity("", known.getText(), unit())));
+    } catch (ComplaintException e) {
+      actions.apply(kind, 0); // nothing, or half a number
+    }
+  }
+
+  private Unit unit() {
+    return kind == Kind.LOAD ? Unit.GRAM : Unit.MILLIMETRE;
+  }
+
   private void take() {
     boolean isLoad = kind == Kind.LOAD;
     try {
-      double applied =
-          Typed.quantity(
-              isLoad ? "mass" : "block", known.getText(), isLoad ? Unit.GRAM : Unit.MILLIMETRE);
+      double applied = Typed.quantity(isLoad ? "mass" : "block", known.getText(), unit());
       untouched = known.getText();
       Double typed = Numbers.optional(isLoad ? "counts" : "steps", reading.getText());
       actions.take(
@@ -182,7 +199,18 @@ final class LineCard extends SignedCard {
   }
 
   @Override
+  void focusOn(String field) {
+    super.focusOn(field);
+    if (gravity != null) {
+      gravity.focusOn(field);
+    }
+  }
+
+  @Override
   void keep(Signature signature) {
+    if (gravity != null) {
+      gravity.takeTyped();
+    }
     String what = kind == Kind.LOAD ? "The load" : "The gauge";
     actions.keepLine(kind, signature, doneSaying(what + " is calibrated.  Ctrl Z takes it back."));
   }
@@ -198,7 +226,15 @@ final class LineCard extends SignedCard {
 
   @Override
   void begin() {
+    isInView = true;
+    apply();
     known.requestFocusInWindow();
+  }
+
+  @Override
+  void leave() {
+    isInView = false;
+    actions.apply(kind, 0);
   }
 
   @Override
@@ -222,6 +258,7 @@ final class LineCard extends SignedCard {
       rows.add(new Row(i + 1, next.taken().taken().get(i), off));
     }
     table.show(rows, Row::number);
+    table.move(-rows.size());
     propose(next.taken().proposal());
   }
 

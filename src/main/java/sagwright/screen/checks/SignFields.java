@@ -33,6 +33,15 @@ final class SignFields extends JPanel {
     }
   }
 
+  /** Goes to the field that a complaint is about. */
+  void focusOn(String field) {
+    if (field.equals("initials")) {
+      initials.requestFocusInWindow();
+    } else if (field.equals("holds for")) {
+      days.requestFocusInWindow();
+    }
+  }
+
   Signature read() throws ComplaintException {
     return Numbers.signature(initials.getText(), days.getText());
   }

@@ -30,8 +30,22 @@ abstract class SignedCard extends CheckCard {
     try {
       keep(sign.read());
     } catch (ComplaintException e) {
-      say(e.getMessage());
+      refused(e.getMessage());
     }
+  }
+
+  /** Says why a thing is not kept, and goes to the field that it is about. */
+  @Override
+  final void refused(String why) {
+    say(why);
+    focusOn(new ComplaintException(why).field());
+  }
+
+  /**
+   * @param field as a complaint names it; empty for none
+   */
+  void focusOn(String field) {
+    sign.focusOn(field);
   }
 
   /** Keeps what was made here. */

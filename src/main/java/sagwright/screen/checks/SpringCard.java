@@ -84,6 +84,12 @@ final class SpringCard extends SignedCard {
   }
 
   @Override
+  void focusOn(String field) {
+    super.focusOn(field);
+    pushes.focusOn(field);
+  }
+
+  @Override
   void keep(Signature signature) throws ComplaintException {
     actions.keepSpring(read(), signature, doneSaying("The spring is kept.  Ctrl Z takes it back."));
   }

@@ -1,8 +1,6 @@
 package sagwright.screen.settings;
 
 import com.formdev.flatlaf.FlatLaf;
-import java.awt.event.FocusAdapter;
-import java.awt.event.FocusEvent;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.util.List;
@@ -25,6 +23,7 @@ import sagwright.screen.Refresh;
 import sagwright.screen.Reply;
 import sagwright.screen.ShopUnits;
 import sagwright.screen.Typed;
+import sagwright.screen.theme.Leaving;
 import sagwright.screen.theme.Text;
 import sagwright.screen.theme.Theme;
 
@@ -32,7 +31,6 @@ import sagwright.screen.theme.Theme;
 public final class SettingsScreen extends Page {
   private static final long serialVersionUID = 1L;
   private static final List<String> NO_OR_YES = List.of("no", "yes");
-  private static final String SHOWN = "sagwright.shown";
   private static final List<String> THEMES = List.of("light", "dark");
   private static final List<Unit> LENGTHS = List.of(Unit.MILLIMETRE, Unit.INCH);
   private static final List<Unit> MASSES = List.of(Unit.GRAM, Unit.OUNCE);
@@ -118,8 +116,8 @@ public final class SettingsScreen extends Page {
     mass.addActionListener(e -> chosen(this::measure));
     guess.addActionListener(
         e -> chosen(() -> actions.guessFirst(guess.getSelectedIndex() == 1, reply("guess first"))));
-    whenTyped(initials, () -> actions.signAs(initials.getText().trim(), reply("initials")));
-    whenTyped(
+    Leaving.keeps(initials, () -> actions.signAs(initials.getText().trim(), reply("initials")));
+    Leaving.keeps(
         words,
         () -> actions.call(List.of(words.getText().trim().split("\\s*,\\s*")), reply("words")));
     backup.addActionListener(
@@ -131,21 +129,7 @@ public final class SettingsScreen extends Page {
                   () -> complain("The copy is whole: " + file + ".  Keep it on another disk too."),
                   this::complain));
         });
-    whenTyped(sureness, () -> percent("sure from", sureness, (r, p) -> actions.beSure(p, r)));
-  }
-
-  /** Enter keeps what is typed, and so does leaving the field: nothing typed is lost. */
-  private static void whenTyped(JTextField field, Runnable keep) {
-    field.addActionListener(e -> keep.run());
-    field.addFocusListener(
-        new FocusAdapter() {
-          @Override
-          public void focusLost(FocusEvent e) {
-            if (!e.isTemporary() && !field.getText().equals(field.getClientProperty(SHOWN))) {
-              keep.run();
-            }
-          }
-        });
+    Leaving.keeps(sureness, () -> percent("sure from", sureness, (r, p) -> actions.beSure(p, r)));
   }
 
   /** Only what a person chooses counts, not what the view fills in. */
@@ -221,7 +205,6 @@ public final class SettingsScreen extends Page {
   }
 
   private static void show(JTextField field, String text) {
-    field.putClientProperty(SHOWN, text);
     if (!field.isFocusOwner() && !field.getText().equals(text)) {
       field.setText(text);
       field.setCaretPosition(0);

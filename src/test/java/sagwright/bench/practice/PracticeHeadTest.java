@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
 import java.time.Duration;
+import java.util.concurrent.atomic.AtomicReference;
 import org.apache.commons.math3.stat.regression.SimpleRegression;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -20,6 +21,7 @@ import sagwright.bench.InventedBench;
 import sagwright.bench.LineStatistics;
 import sagwright.bench.LinkState;
 import sagwright.bench.RecordedRun;
+import sagwright.bench.SettledCounts;
 import sagwright.bench.TestPhase;
 import sagwright.bench.Waiting;
 import sagwright.run.Samples;
@@ -98,6 +100,37 @@ class PracticeHeadTest {
           () -> session.snapshot().toString());
       assertEquals(TestPhase.AT_REST, session.snapshot().test().phase());
     }
+  }
+
+  @Test
+  void hungMassesAndABlockUnderTheStemShowAtOnceAndBendNothing() throws Exception {
+    PracticeHead head = head(4);
+    head.lay(MM_PER_N);
+    head.hang(9.81);
+    head.lift(10);
+    try (HeadSession session = HeadSession.lasting(head, HeadTiming.ORDINARY, head)) {
+      SettledCounts hung = settled(session, Double.POSITIVE_INFINITY);
+      head.hang(0);
+      head.lift(0);
+      SettledCounts empty = settled(session, hung.load().mean() - 1000);
+      double countsAway = hung.load().mean() - empty.load().mean();
+      double stepsAway = hung.gauge().mean() - empty.gauge().mean();
+      assertEquals(9.81, InventedBench.CALIBRATION.load().newtonPerCount() * countsAway, 0.02);
+      assertEquals(10, InventedBench.CALIBRATION.gauge().mmPerStep() * stepsAway, 0.01);
+    }
+  }
+
+  /** What stands still, all of one moment, with the load below so many counts. */
+  private static SettledCounts settled(HeadSession session, double belowCounts) throws Exception {
+    AtomicReference<SettledCounts> still = new AtomicReference<>();
+    Waiting.until(
+        () -> {
+          SettledCounts now = session.settled();
+          still.set(now);
+          return now.load().isStill() && now.gauge().isStill() && now.load().mean() < belowCounts;
+        },
+        () -> session.settled().toString());
+    return still.get();
   }
 
   @Test

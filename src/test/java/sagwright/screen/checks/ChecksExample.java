@@ -220,6 +220,9 @@ public final class ChecksExample {
     public void lookAtHealth() {}
 
     @Override
+    public void apply(Kind kind, double known) {}
+
+    @Override
     public void take(Kind kind, double known, Double reading, Reply reply) {}
 
     @Override
