@@ -55,7 +55,7 @@ record RowsLayout(int first, int shown, int firstCannot, int shownCannot, double
     if (rows * pitch <= room + 0.5) {
       return rows;
     }
-    return (int) Math.max(1, Math.floor((room - MORE) / pitch));
+    return Math.min(rows, (int) Math.max(1, Math.floor((room - MORE) / pitch)));
   }
 
   private static int scrolled(int focus, int shown) {

@@ -39,4 +39,12 @@ class RowsLayoutTest {
     assertThat(rows.shown()).isEqualTo(serving);
     assertThat(rows.shownCannot()).isEqualTo(cannot);
   }
+
+  @ParameterizedTest
+  @CsvSource({"0, 3", "2, 0", "0, 0"})
+  void aListThatHasNoRoomYetShowsNoRowThatIsNotThere(int serving, int cannot) {
+    RowsLayout rows = RowsLayout.of(serving, cannot, 0, 0);
+    assertThat(rows.shown()).isLessThanOrEqualTo(serving);
+    assertThat(rows.shownCannot()).isLessThanOrEqualTo(cannot);
+  }
 }
