@@ -16,12 +16,12 @@ public record GameRules(
    * traditional tapered shape.
    */
   public static final GameRules SNOOKER =
-      new GameRules("snooker's rules", 914, Double.NaN, Double.NaN, Double.NaN);
+      new GameRules("snooker rules", 914, Double.NaN, Double.NaN, Double.NaN);
 
   /**
    * World Pool-Billiard Association, Tournament Table and Equipment Specifications, 17 (Cue
    * Sticks): at least 40 inches (1.016 m), at most 25 oz (708.75 g there), a tip at most 14 mm
    * wide, a metal ferrule at most 1 inch long.
    */
-  public static final GameRules POOL = new GameRules("pool's rules", 1016, 708.75, 14, 25.4);
+  public static final GameRules POOL = new GameRules("pool rules", 1016, 708.75, 14, 25.4);
 }

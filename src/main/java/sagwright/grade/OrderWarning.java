@@ -10,10 +10,7 @@ public sealed interface OrderWarning extends Warning {
     @Override
     public String inWords() {
       return String.format(
-          Locale.ROOT,
-          "%s: a cue is not shorter than %.0f mm",
-          rules.game(),
-          rules.leastLengthMm());
+          Locale.ROOT, "%s: no shorter than %.0f mm", rules.game(), rules.leastLengthMm());
     }
   }
 
@@ -22,7 +19,7 @@ public sealed interface OrderWarning extends Warning {
     @Override
     public String inWords() {
       return String.format(
-          Locale.ROOT, "%s: a cue is not heavier than %.0f g", rules.game(), rules.mostMassG());
+          Locale.ROOT, "%s: no heavier than %.0f g", rules.game(), rules.mostMassG());
     }
   }
 
@@ -31,7 +28,7 @@ public sealed interface OrderWarning extends Warning {
     @Override
     public String inWords() {
       return String.format(
-          Locale.ROOT, "%s: a tip is not wider than %.0f mm", rules.game(), rules.mostTipMm());
+          Locale.ROOT, "%s: tip no wider than %.0f mm", rules.game(), rules.mostTipMm());
     }
   }
 
@@ -40,10 +37,7 @@ public sealed interface OrderWarning extends Warning {
     @Override
     public String inWords() {
       return String.format(
-          Locale.ROOT,
-          "%s: a metal ferrule is not longer than %.1f mm",
-          rules.game(),
-          rules.mostFerruleMm());
+          Locale.ROOT, "%s: ferrule no longer than %.1f mm", rules.game(), rules.mostFerruleMm());
     }
   }
 
@@ -57,12 +51,12 @@ public sealed interface OrderWarning extends Warning {
     public String inWords() {
       return String.format(
           Locale.ROOT,
-          "%s %s %s is seldom made: commonly %s to %s",
+          "%s %s: common is %s to %s %s",
           what,
           plain(value),
-          range.unit(),
           plain(range.from()),
-          plain(range.to()));
+          plain(range.to()),
+          range.unit());
     }
   }
 
@@ -70,8 +64,7 @@ public sealed interface OrderWarning extends Warning {
   record RunsBackwards(double fromMm, double toMm) implements OrderWarning {
     @Override
     public String inWords() {
-      return String.format(
-          Locale.ROOT, "the taper runs backwards from %.0f to %.0f mm", fromMm, toMm);
+      return String.format(Locale.ROOT, "taper runs backwards, %.0f to %.0f mm", fromMm, toMm);
     }
   }
 
@@ -83,7 +76,7 @@ public sealed interface OrderWarning extends Warning {
   record ThinFerrule(double wallMm) implements OrderWarning {
     @Override
     public String inWords() {
-      return String.format(Locale.ROOT, "the ferrule's wall at the tip is %.2f mm thin", wallMm);
+      return String.format(Locale.ROOT, "the ferrule's wall is %.2f mm thin", wallMm);
     }
   }
 
@@ -92,10 +85,7 @@ public sealed interface OrderWarning extends Warning {
     @Override
     public String inWords() {
       return String.format(
-          Locale.ROOT,
-          "the wood in the ferrule, %.1f mm, is under three quarters of the tip, %.1f mm",
-          boreMm,
-          tipMm);
+          Locale.ROOT, "bore %.1f mm: thin wood in a tip of %.1f mm", boreMm, tipMm);
     }
   }
 
@@ -103,8 +93,7 @@ public sealed interface OrderWarning extends Warning {
   record LongSplice(double fromMm) implements OrderWarning {
     @Override
     public String inWords() {
-      return String.format(
-          Locale.ROOT, "the splice's points at %.0f mm lie in the front half of the cue", fromMm);
+      return String.format(Locale.ROOT, "splice points at %.0f mm: in the front half", fromMm);
     }
   }
 
@@ -112,7 +101,7 @@ public sealed interface OrderWarning extends Warning {
   record JointWithoutMass(double xMm) implements OrderWarning {
     @Override
     public String inWords() {
-      return "the joint counts with no weight: its fittings were not weighed";
+      return "joint counts with no weight: weigh it";
     }
   }
 

@@ -53,36 +53,31 @@ class OrderPracticeTest {
   @Test
   void theRulesOfTheGamesAreTakenToTheirOwnFigures() {
     assertEquals(
-        List.of("pool's rules: a cue is not shorter than 1016 mm"),
-        of(plan(914, 9.5, 29)).subList(0, 1));
+        List.of("pool rules: no shorter than 1016 mm"), of(plan(914, 9.5, 29)).subList(0, 1));
     assertEquals(
-        List.of(
-            "snooker's rules: a cue is not shorter than 914 mm",
-            "pool's rules: a cue is not shorter than 1016 mm"),
+        List.of("snooker rules: no shorter than 914 mm", "pool rules: no shorter than 1016 mm"),
         of(plan(913.9, 9.5, 29)).subList(0, 2));
-    assertEquals(
-        List.of("length 1016 mm is seldom made: commonly 1370 to 1550"), of(plan(1016, 9.5, 29)));
-    assertEquals("pool's rules: a tip is not wider than 14 mm", of(plan(1473, 14.1, 29)).get(0));
+    assertEquals(List.of("length 1016: common is 1370 to 1550 mm"), of(plan(1016, 9.5, 29)));
+    assertEquals("pool rules: tip no wider than 14 mm", of(plan(1473, 14.1, 29)).get(0));
     Ask heavy = new Ask(ASK.setUp(), 2.1, 5, new Aim(709, null), null);
     assertEquals(
-        "pool's rules: a cue is not heavier than 709 g",
-        of(order(plan(1473, 9.5, 29), heavy, null)).get(0));
+        "pool rules: no heavier than 709 g", of(order(plan(1473, 9.5, 29), heavy, null)).get(0));
     assertEquals(
-        "pool's rules: a metal ferrule is not longer than 25.4 mm",
+        "pool rules: ferrule no longer than 25.4 mm",
         of(with(new Ferrule(25.5, 8.2, 8500), null, List.of())).get(0));
   }
 
   @Test
   void whatIsSeldomMadeIsNamedWithWhatIsCommon() {
-    assertEquals(List.of("tip 7.5 mm is seldom made: commonly 8 to 13.5"), of(plan(1473, 7.5, 29)));
-    assertEquals(List.of("butt 34 mm is seldom made: commonly 26 to 33"), of(plan(1473, 9.5, 34)));
+    assertEquals(List.of("tip 7.5: common is 8 to 13.5 mm"), of(plan(1473, 7.5, 29)));
+    assertEquals(List.of("butt 34: common is 26 to 33 mm"), of(plan(1473, 9.5, 34)));
     Ask odd = new Ask(ASK.setUp(), 2.1, 0.5, new Aim(380, null), new Aim(300, null));
     assertEquals(
         List.of(
-            "weight 380 g is seldom made: commonly 425 to 625",
-            "balance 300 mm from the butt is seldom made: commonly 350 to 530",
-            "tolerance 0.5 % is seldom made: commonly 1 to 15",
-            "butt flat 300 mm is seldom made: commonly 40 to 130"),
+            "weight 380: common is 425 to 625 g",
+            "balance 300: common is 350 to 530 mm",
+            "tolerance 0.5: common is 1 to 15 %",
+            "butt flat 300: common is 40 to 130 mm"),
         of(order(plan(1473, 9.5, 29), odd, 300.0)));
   }
 
@@ -96,27 +91,26 @@ class OrderPracticeTest {
                 Station.round(900, 18.5),
                 Station.round(1473, 29)),
             1473);
-    assertEquals(
-        List.of("the taper runs backwards from 700 to 900 mm"), of(FinishPlan.bare(taper)));
+    assertEquals(List.of("taper runs backwards, 700 to 900 mm"), of(FinishPlan.bare(taper)));
   }
 
   @Test
   void ferruleAndTipAreHeldTogether() {
     assertEquals(
-        List.of("the ferrule's wall at the tip is 0.25 mm thin"),
+        List.of("the ferrule's wall is 0.25 mm thin"),
         of(with(new Ferrule(9.5, 9, 8500), null, List.of())));
     assertEquals(
-        List.of("the wood in the ferrule, 7.0 mm, is under three quarters of the tip, 9.5 mm"),
+        List.of("bore 7.0 mm: thin wood in a tip of 9.5 mm"),
         of(with(new Ferrule(9.5, 7, 8500), null, List.of())));
   }
 
   @Test
   void aLongSpliceAndAJointWithoutAWeightAreSaid() {
     assertEquals(
-        List.of("the splice's points at 700 mm lie in the front half of the cue"),
+        List.of("splice points at 700 mm: in the front half"),
         of(with(null, new Splice(700, 4, 1120, 15500, 0), List.of())));
     assertEquals(
-        List.of("the joint counts with no weight: its fittings were not weighed"),
+        List.of("joint counts with no weight: weigh it"),
         of(with(null, null, List.of(new Extra("Joint", 740, 0), new Extra("badge", 1400, 0)))));
   }
 }

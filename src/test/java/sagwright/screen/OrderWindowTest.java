@@ -347,8 +347,8 @@ class OrderWindowTest {
     window.waitUntil(
         "the warnings are said",
         () ->
-            window.saidBy("order.warnings").contains("pool's rules: a cue is not shorter than 1016")
-                && window.saidBy("order.warnings").contains("a tip is not wider than 14 mm"));
+            window.saidBy("order.warnings").contains("pool rules: no shorter than 1016")
+                && window.saidBy("order.warnings").contains("tip no wider than 14 mm"));
     keep();
     window.waitUntil("the order is stored", () -> isKept("R-0008"));
   }

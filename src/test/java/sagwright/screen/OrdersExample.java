@@ -97,7 +97,8 @@ final class OrdersExample {
             List.of(new Extra("joint", 1000, 38), new Extra("badge", 1440, 6))),
         new Ask(MIDDLE, asked, 5, new Aim(510, 15.0), new Aim(390, 15.0)),
         List.of(Ask.ofStiffness(AskPlaces.AT_FIRST.butt(), 22.4, 8)),
-        new OrderRemarks(80.0, "ebony African", List.of("", "as 24-031 + 5 %")));
+        new OrderRemarks(
+            80.0, "ebony African", List.of(asked > 2.2 ? "as 24-031" : "", "as 24-031 + 5 %")));
   }
 
   /** The newest order as it is opened to be changed. */
@@ -126,6 +127,27 @@ final class OrdersExample {
     ((JComboBox<?>) ShopExample.named(shell, "splice.splice wood"))
         .setSelectedItem("ebony African");
     ((JComboBox<?>) ShopExample.named(shell, "caller.wood")).setSelectedItem("European ash");
+    return shell;
+  }
+
+  /** A new order that its maker should look at twice. */
+  static Shell odd(Shell shell) {
+    String[][] texts = {
+      {"order.length", "38 in"},
+      {"order.tip", "14.5"},
+      {"order.butt", "29"},
+      {"knots.1.1", "600"},
+      {"knots.1.2", "13"},
+      {"ask.front", "6.2"},
+      {"ask.weight", "26 oz"},
+      {"ask.balance", "300"},
+      {"fitting.ferrule", "30"},
+      {"fitting.bore", "9"},
+      {"fitting.joint at", "500"}
+    };
+    for (String[] text : texts) {
+      ShopExample.type(shell, text[0], text[1]);
+    }
     return shell;
   }
 

@@ -98,6 +98,10 @@ public final class Pictures {
             OrdersExample.typed(
                 pressing(opened(BenchExample.empty(), "Orders"), "ctrl pressed N")));
     shells.put("orders-plan", () -> orderOpened());
+    shells.put(
+        "orders-odd",
+        () ->
+            OrdersExample.odd(pressing(opened(BenchExample.empty(), "Orders"), "ctrl pressed N")));
     shells.put("orders-fittings", () -> orderOpened("pressed PAGE_DOWN"));
     shells.put("orders-places", () -> orderOpened("pressed PAGE_UP"));
     shells.put("orders-empty", () -> ShopExample.shellWithoutBlanks("Orders"));

@@ -90,6 +90,7 @@ final class AskRow {
     filledText = ask == null ? "" : named(ask, askedAs);
     filledTolerance = ask == null ? "" : Figures.asTyped(ask.tolerancePercent());
     stiffness.setText(filledText);
+    stiffness.setCaretPosition(0); // so that its beginning is seen
     tolerance.setText(filledTolerance);
   }
 

@@ -63,6 +63,8 @@ final class CallerFields extends JPanel {
     promisedFor.setText(order == null ? "" : text(order.promisedFor()));
     whoFor.setText(order == null ? "" : whoFor(order));
     notes.setText(order == null ? "" : furtherNotes(order));
+    whoFor.setCaretPosition(0); // so that its beginning is seen
+    notes.setCaretPosition(0);
   }
 
   private static String text(Object value) {

@@ -59,7 +59,7 @@ final class ListeningPicture extends Picture {
     Palette p = Theme.style().palette();
     double width = area.getWidth() * SHAFT;
     ListeningStrip strip = new ListeningStrip(Theme.style());
-    for (int i = 0; i < Math.min(ROWS, strips.size()); i++) {
+    for (int i = 0; i < strips.size() && (i + 1) * ROW <= area.getHeight(); i++) {
       double top = i * ROW;
       TextLine.of(strips.get(i).name(), l.regular(14), p.ink()).fromLeft(g, 2, top + 17);
       strip.paint(

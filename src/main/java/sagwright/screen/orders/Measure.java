@@ -76,6 +76,7 @@ final class Measure {
     filled = base;
     filledText = base == null ? "" : Figures.asTyped(unit.fromBase(base));
     field.setText(filledText);
+    field.setCaretPosition(0); // so that its beginning is seen
   }
 
   String name() {

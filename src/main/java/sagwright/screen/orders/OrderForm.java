@@ -87,9 +87,9 @@ final class OrderForm extends JPanel {
 
   private JPanel main() {
     JPanel main = new JPanel(new ColumnsLayout(0.018, 29.5, 44, 26.5));
-    JPanel middle = new JPanel(new MigLayout("insets 0, gap 0 2, wrap", "[grow,fill]", "[][]"));
+    JPanel middle = new JPanel(new MigLayout("insets 0, gap 0 2, wrap", "[grow,fill]", "[][grow]"));
     middle.add(ask, "wmin 0");
-    middle.add(listening, "wmin 0, growx");
+    middle.add(listening, "wmin 0, hmin 0, grow");
     JPanel right = new JPanel(new MigLayout("insets 0, gap 0 4, wrap", "[grow,fill]", "[][grow]"));
     right.add(caller, "wmin 0");
     right.add(warnings, "wmin 0, grow");

@@ -4,13 +4,11 @@ import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
-import java.util.List;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import sagwright.grade.Order;
-import sagwright.quantity.Unit;
 import sagwright.screen.Mailbox;
 import sagwright.screen.Page;
 import sagwright.screen.Refresh;
@@ -18,7 +16,6 @@ import sagwright.screen.Reply;
 import sagwright.screen.theme.Lists;
 import sagwright.screen.theme.QuietButton;
 import sagwright.screen.theme.RowTable;
-import sagwright.screen.theme.RowTable.Column;
 import sagwright.screen.theme.Text;
 
 /**
@@ -51,7 +48,7 @@ public final class OrdersScreen extends Page {
     this.view = mailbox.newest();
     this.finish = new FinishPanel(actions, view.units(), weights -> form().takeWeights(weights));
     this.form = new OrderForm(view, actions, finish::show, this::complain);
-    this.table = new RowTable<>("orders.table", columns(view.units().length()));
+    this.table = new RowTable<>("orders.table", OrderColumns.all());
     table.whenOpened(row -> change(row.order()));
     JPanel empty = new JPanel(new MigLayout("insets 80 0 0 0"));
     empty.add(Text.heading("No order yet"), "wrap 10");
@@ -121,26 +118,6 @@ public final class OrdersScreen extends Page {
     return both;
   }
 
-  private static List<Column<OrdersView.Row>> columns(Unit length) {
-    return List.of(
-        Column.words("order", 120, r -> r.order().number()),
-        Column.words("who for", 220, r -> CallerFields.whoFor(r.order())),
-        Column.words("wood", 160, r -> text(r.order().species())),
-        Column.figures(
-            "length, " + length.symbol(),
-            110,
-            length == Unit.MILLIMETRE ? 0 : 2,
-            r -> length.fromBase(r.order().finish().lengthMm())),
-        Column.figures("asked, N/mm", 120, 2, r -> r.order().ask().stiffnessNPerMm()),
-        Column.figures("± %", 80, 1, r -> r.order().ask().tolerancePercent()),
-        Column.words("promised for", 130, r -> text(r.order().promisedFor())),
-        Column.words("blank", 120, OrdersView.Row::blank));
-  }
-
-  private static String text(Object value) {
-    return value == null ? "" : value.toString();
-  }
-
   @Override
   public void opened() {
     refresh.start();
@@ -158,12 +135,16 @@ public final class OrdersScreen extends Page {
   }
 
   private void show(OrdersView next) {
+    boolean isFirst = view.orders().isEmpty() && !next.orders().isEmpty();
     view = next;
     table.show(next.orders(), row -> row.order().number());
     if (inForm) {
       form.refresh(next);
     } else {
       cards.show(sides, next.orders().isEmpty() ? EMPTY : LIST);
+      if (isFirst && isShowing()) {
+        focus();
+      }
     }
     words();
   }

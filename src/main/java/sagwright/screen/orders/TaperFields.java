@@ -5,6 +5,7 @@ import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.AbstractAction;
+import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
@@ -38,6 +39,7 @@ final class TaperFields extends JPanel {
               Column.figures("tip, mm", 80, 2, t -> t.taper().depthAt(0)),
               Column.figures("butt, mm", 80, 2, t -> t.taper().depthAt(t.taper().lengthMm())),
               Column.figures("knots", 70, 0, t -> (double) t.taper().stationCount())));
+  private final JLabel note = Text.note("");
   private transient Taper typed;
   private transient KeptTaper renaming;
 
@@ -56,7 +58,7 @@ final class TaperFields extends JPanel {
     key(KeyEvent.VK_DELETE, () -> onSelected(this::delete));
     key(KeyEvent.VK_R, () -> onSelected(this::rename));
     add(form);
-    add(Text.note("Enter uses a taper, R renames it, Delete deletes it, Ctrl Z undoes"));
+    add(note, "wmin 0");
     add(Lists.scrolled(table), "hmin 60, grow");
   }
 
@@ -86,6 +88,10 @@ final class TaperFields extends JPanel {
 
   void show(List<KeptTaper> tapers) {
     table.show(tapers, kept -> Long.toString(kept.id()));
+    note.setText(
+        tapers.isEmpty()
+            ? "No taper is kept yet: a name and Enter keep the one that is typed"
+            : "Enter uses a taper, R renames it, Delete deletes it, Ctrl Z undoes");
   }
 
   /**
