@@ -19,6 +19,12 @@ public final class RecordFigures {
         answer.number("shaftStiffnessNPerMm"), answer.number("stiffnessStdUncertaintyNPerMm"));
   }
 
+  /** The modulus in MPa; only for a run that gave an answer. */
+  public static Estimate modulusMPa(Run run) {
+    JsonLine answer = JsonLine.parse(run.outcome().answer());
+    return new Estimate(answer.number("modulusMPa"), answer.number("modulusStdUncertaintyMPa"));
+  }
+
   /**
    * What a caliper entry says in figures.
    *

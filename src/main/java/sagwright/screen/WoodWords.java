@@ -61,11 +61,16 @@ public final class WoodWords {
       case SETTLED -> "settled";
       case DRYING ->
           Double.isNaN(seasoning.daysMore())
-              ? "loses " + aWeek(seasoning.lossGPerWeek())
+              ? briefly(-seasoning.lossGPerWeek())
               : days(seasoning.daysMore()) + " more";
-      case GAINING -> "gains " + aWeek(-seasoning.lossGPerWeek());
+      case GAINING -> briefly(-seasoning.lossGPerWeek());
       case UNKNOWN -> "weigh it";
     };
+  }
+
+  private static String briefly(double gPerWeek) {
+    String size = Figures.rounded(Math.abs(gPerWeek), Math.abs(gPerWeek) < 10 ? 1 : 0);
+    return (gPerWeek < 0 ? "−" : "+") + size + " g/week";
   }
 
   /** The same in a sentence's part, with the time since the last turning. */

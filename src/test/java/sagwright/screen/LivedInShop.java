@@ -116,6 +116,8 @@ final class LivedInShop {
         new ChooseDesk(new ChoosingShop(workshop, SPECIES, NOW), Runnable::run, mailbox);
     desk.refresh();
     desk.open(ORDER);
+    desk.allOrders();
+    desk.lookAt(mailbox.newest().serving().stream().limit(4).map(ChooseView.Row::tag).toList());
     return mailbox.newest();
   }
 

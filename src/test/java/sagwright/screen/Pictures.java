@@ -113,6 +113,10 @@ public final class Pictures {
         "example-record", () -> ShopExample.recordOpened(livedIn("Rack"), LivedInShop.BLANK));
     shells.put("example-orders", () -> livedIn("Orders"));
     shells.put("example-choose", () -> livedIn("Choose"));
+    shells.put(
+        "example-choose-closely",
+        () -> pressing(livedIn("Choose"), "typed 1", "typed 2", "typed 3", "typed 4", "typed c"));
+    shells.put("example-choose-all", () -> pressing(livedIn("Choose"), "typed a"));
     shells.put("example-checks", () -> livedIn("Checks"));
     shells.put("example-checks-rod", () -> pressing(livedIn("Checks"), "typed r"));
     shells.put("settings", () -> opened(BenchExample.loading(12.45), "Settings"));

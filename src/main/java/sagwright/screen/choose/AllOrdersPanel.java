@@ -37,9 +37,9 @@ final class AllOrdersPanel extends JPanel {
                 Column.words("order", 150, Line::order),
                 Column.words("asks", 170, Line::asks),
                 Column.words("all at once", 150, line -> tag(line.atOnce())),
-                Column.words("chance, in 100", 100, line -> chance(line.atOnce())),
+                Column.written("chance, in 100", 90, this::chance, line -> of(line.atOnce())),
                 Column.words("first come", 150, line -> tag(line.inTurn())),
-                Column.words("chance, in 100", 100, line -> chance(line.inTurn())),
+                Column.written("chance, in 100", 90, this::chance, line -> of(line.inTurn())),
                 Column.words("beside its turn", 190, this::besideItsTurn)));
     table.whenOpened(open);
     QuietButton button = new QuietButton("choose.all.back", "back to the order", "Esc");
@@ -55,8 +55,12 @@ final class AllOrdersPanel extends JPanel {
     return gets.tag().isEmpty() ? "–" : gets.tag();
   }
 
-  private String chance(Gets gets) {
-    return gets.tag().isEmpty() ? "" : Figures.chancePercent(gets.chance(), view.sureness());
+  private static Double of(Gets gets) {
+    return gets.tag().isEmpty() ? null : gets.chance();
+  }
+
+  private String chance(double chance) {
+    return Figures.chancePercent(chance, view.sureness());
   }
 
   private String besideItsTurn(Line line) {

@@ -56,6 +56,11 @@ record ChooseFoot(String first, String second, String control, boolean canPromis
     }
     Cost cost = view.cost();
     boolean isThis = cost != null && cost.tag().equals(lead.tag());
-    return ChooseWords.cost(isThis ? cost : null) + "  A promise can be taken back.";
+    int warnings = lead.warnings().size();
+    String mind =
+        warnings == 0
+            ? "  A promise can be taken back."
+            : "  Mind " + (warnings == 1 ? "a warning" : warnings + " warnings") + ": key C.";
+    return ChooseWords.cost(isThis ? cost : null) + mind;
   }
 }

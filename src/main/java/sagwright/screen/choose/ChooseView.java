@@ -159,7 +159,8 @@ public record ChooseView(
    * @param deflectionMm from the rest
    * @param loadN one for each deflection
    * @param stiffnessNPerMm of the shaft as it is now
-   * @param tested when and where on the shaft, in words; empty where there is no run
+   * @param tested the day; empty where there is no run
+   * @param setUp where on the shaft, in words; empty where there is no run
    * @param budget what the ± of the run's modulus is made of, greatest first
    * @param moisturePercent null where not measured
    * @param notes on the blank, newest first
@@ -170,6 +171,7 @@ public record ChooseView(
       double[] loadN,
       double stiffnessNPerMm,
       String tested,
+      String setUp,
       List<SeriesBars.Bar> budget,
       Double moisturePercent,
       List<String> notes) {

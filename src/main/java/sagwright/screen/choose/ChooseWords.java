@@ -74,8 +74,7 @@ final class ChooseWords {
       parts.add("is at the asked " + joined(asAsked));
     }
     String but = off.isEmpty() ? "" : ", but " + joined(off);
-    String mind = lead.warnings().isEmpty() ? "" : "  Mind: " + lead.warnings().get(0) + ".";
-    return lead.tag() + " " + joined(parts) + but + "." + mind;
+    return lead.tag() + " " + joined(parts) + but + ".";
   }
 
   private static boolean isAt(Aim asked, ChooseView.ToCome toCome) {

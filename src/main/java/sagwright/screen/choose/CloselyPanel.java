@@ -19,9 +19,7 @@ final class CloselyPanel extends JPanel {
   CloselyPanel(Runnable back) {
     super(
         new MigLayout(
-            "insets 4 0 0 0, gap 28 6",
-            "[grow 62,fill][grow 38,fill]",
-            "[grow 42,fill][grow 58,fill][]"));
+            "insets 4 0 0 0, gap 28 6", "[grow 62,fill][grow 38,fill]", "[fill][grow,fill][]"));
     setName("choose.closely");
     add(spare, "grow, wmin 0, hmin 180");
     add(curves, "grow, wmin 0, hmin 180, wrap");

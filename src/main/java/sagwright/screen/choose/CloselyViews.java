@@ -39,19 +39,17 @@ final class CloselyViews {
         curve[0],
         curve[1],
         evaluation.shaftStiffnessNPerMm(),
-        tested(run),
+        run.run().startedAt().substring(0, 10),
+        setUp(run.setUp()),
         budget(evaluation),
         look.moisturePercent(),
         notes(look));
   }
 
-  private static String tested(TestedRun run) {
-    SetUp at = run.setUp();
-    String day = run.run().startedAt().substring(0, 10);
+  private static String setUp(SetUp at) {
     return String.format(
         Locale.ROOT,
-        "%s, supports %s and %s, load %s mm",
-        day,
+        "supports %s and %s, load %s mm",
         Figures.asTyped(at.supportAMm()),
         Figures.asTyped(at.supportBMm()),
         Figures.asTyped(at.loadMm()));
@@ -82,7 +80,8 @@ final class CloselyViews {
 
   /** Where there is no run to be looked at. */
   static Closely nothing(String tag, List<String> notes) {
-    return new Closely(tag, new double[0], new double[0], Double.NaN, "", List.of(), null, notes);
+    return new Closely(
+        tag, new double[0], new double[0], Double.NaN, "", "", List.of(), null, notes);
   }
 
   /** The loading branch, from the rest to the greatest load: deflections, loads. */

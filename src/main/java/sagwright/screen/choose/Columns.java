@@ -22,7 +22,7 @@ record Columns(double width) {
   }
 
   double verdict() {
-    return lineTo() + 24;
+    return lineTo() + 18;
   }
 
   double chanceEnds() {

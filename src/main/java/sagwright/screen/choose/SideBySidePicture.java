@@ -82,8 +82,8 @@ final class SideBySidePicture extends Picture {
     y = line(g, area, y, "modulus, GPa", rows.stream().map(SideBySidePicture::modulus).toList());
     y = line(g, area, y, "stage, moisture", rows.stream().map(this::stage).toList());
     y = line(g, area, y, "grain", rows.stream().map(row -> orDash(row.seen().grain())).toList());
-    y = line(g, area, y, "seasoning", rows.stream().map(row -> row.seen().whole()).toList());
-    y = line(g, area, y, "tested", rows.stream().map(this::tested).toList());
+    y = lines(g, area, y, "seasoning", rows.stream().map(row -> row.seen().whole()).toList());
+    y = lines(g, area, y, "tested", rows.stream().map(this::tested).toList());
     y = budgets(g, area, y + 8);
     notes(g, area, y + 8);
   }
@@ -107,6 +107,23 @@ final class SideBySidePicture extends Picture {
     return y + LINE;
   }
 
+  /** The same in as many lines as the longest takes. */
+  private double lines(
+      Graphics2D g, Rectangle2D area, double top, String label, List<String> texts) {
+    line(g, area, top, label);
+    Font font = Theme.style().lettering().regular(SMALL);
+    double end = top;
+    for (int i = 0; i < texts.size(); i++) {
+      double y = top;
+      for (String part : TextLine.wrapped(g, texts.get(i), font, width(area) - 16)) {
+        TextLine.of(part, font, Theme.style().palette().ink()).fromLeft(g, left(area, i), y);
+        end = Math.max(end, y);
+        y += SMALL_LINE - 2;
+      }
+    }
+    return end + LINE;
+  }
+
   private static String finished(Row row) {
     return Figures.withPlusMinus(row.stiffnessNPerMm().value(), row.stiffnessNPerMm().halfWidth95())
         + ", "
@@ -124,8 +141,12 @@ final class SideBySidePicture extends Picture {
     return moist == null ? stage : stage + ", " + Figures.rounded(moist, 1) + " % moist";
   }
 
+  /** Runs at unlike places cannot be held against each other by eye: then it is said. */
   private String tested(Row row) {
-    return orDash(look(row).map(Closely::tested).orElse(""));
+    boolean isAlike = looks.stream().map(Closely::setUp).distinct().count() <= 1;
+    String day = orDash(look(row).map(Closely::tested).orElse(""));
+    String setUp = look(row).map(Closely::setUp).orElse("");
+    return isAlike || setUp.isEmpty() ? day : day + ", " + setUp;
   }
 
   private static String orDash(String text) {
@@ -183,25 +204,29 @@ final class SideBySidePicture extends Picture {
     Lettering l = Theme.style().lettering();
     line(g, area, top, "mind, and notes");
     for (int i = 0; i < rows.size(); i++) {
-      double y = top;
-      List<String> texts = new ArrayList<>();
-      rows.get(i).warnings().forEach(texts::add);
-      int warnings = texts.size();
-      look(rows.get(i)).ifPresent(look -> texts.addAll(look.notes()));
-      if (texts.isEmpty()) {
-        texts.add("–");
-      }
-      for (int k = 0; k < texts.size(); k++) {
-        Font font = k < warnings ? l.semiBold(SMALL) : l.regular(SMALL);
-        for (String part : TextLine.wrapped(g, texts.get(k), font, width(area) - 16)) {
-          if (y > area.getHeight() - 4) {
-            return;
-          }
-          TextLine.of(part, font, p.ink()).fromLeft(g, left(area, i), y);
-          y += SMALL_LINE - 1;
-        }
+      List<String> warnings = rows.get(i).warnings();
+      List<String> noted = look(rows.get(i)).map(Closely::notes).orElse(List.of());
+      double y = notes(g, area, left(area, i), top, warnings, l.semiBold(SMALL));
+      y = notes(g, area, left(area, i), y, noted, l.regular(SMALL));
+      if (warnings.isEmpty() && noted.isEmpty()) {
+        TextLine.of("–", l.regular(SMALL), p.ink()).fromLeft(g, left(area, i), y);
       }
     }
+  }
+
+  private double notes(
+      Graphics2D g, Rectangle2D area, double left, double top, List<String> texts, Font font) {
+    double y = top;
+    for (String text : texts) {
+      List<String> parts = TextLine.wrapped(g, text, font, width(area) - 24);
+      for (int i = 0; i < parts.size() && y < area.getHeight(); i++) {
+        boolean isCut = i + 1 < parts.size() && y + SMALL_LINE - 2 >= area.getHeight();
+        String part = parts.get(i) + (isCut ? " …" : "");
+        TextLine.of(part, font, Theme.style().palette().ink()).fromLeft(g, left, y);
+        y += SMALL_LINE - 2;
+      }
+    }
+    return y;
   }
 
   @Override

@@ -127,6 +127,11 @@ final class RecordEvents {
   private static String details(Run run) {
     List<String> parts = new ArrayList<>();
     parts.add("run " + run.id());
+    if (run.outcome().answer() != null) {
+      Estimate modulus = RecordFigures.modulusMPa(run);
+      parts.add(
+          Figures.withPlusMinus(modulus.value() / 1000, modulus.halfWidth95() / 1000) + " GPa");
+    }
     if (run.setAsideWhy() != null) {
       parts.add("set aside: " + run.setAsideWhy());
     } else if (run.outcome().noAnswer() != null) {

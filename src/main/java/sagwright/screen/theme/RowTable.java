@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import javax.swing.AbstractAction;
@@ -47,29 +48,40 @@ public final class RowTable<R> extends JTable implements Zoom.Zoomed {
    *
    * @param title its head; a second line, behind a comma, is the unit
    * @param width at zoom 1
-   * @param decimals of a figure; below 0 for a column of words
+   * @param text how a figure is written; null for a column of words
    * @param value a String or, for figures, a Double, null where there is none
    */
-  public record Column<R>(String title, int width, int decimals, Function<R, Comparable<?>> value) {
+  public record Column<R>(
+      String title, int width, DoubleFunction<String> text, Function<R, Comparable<?>> value) {
     /** A column of words. */
     public static <R> Column<R> words(String title, int width, Function<R, String> value) {
-      return new Column<>(title, width, -1, value::apply);
+      return new Column<>(title, width, null, value::apply);
     }
 
     /** A column of figures with fixed decimals. */
     public static <R> Column<R> figures(
         String title, int width, int decimals, Function<R, Double> value) {
-      return new Column<>(title, width, decimals, value::apply);
+      return new Column<>(title, width, v -> Figures.rounded(v, decimals), value::apply);
+    }
+
+    /** A column of figures that are written in a way of their own. */
+    public static <R> Column<R> written(
+        String title, int width, DoubleFunction<String> text, Function<R, Double> value) {
+      return new Column<>(title, width, text, value::apply);
     }
 
     boolean isFigures() {
-      return decimals >= 0;
+      return text != null;
     }
   }
 
   /** A picked row is told by a bar at its left, not by its colour alone. */
   private static final int MARK = 4;
 
+  /** Heights of the head at zoom 1. */
+  private static final int HEAD = 28;
+
+  private static final int HEAD_OF_TWO_LINES = 40;
   private static final int ROOM_LEFT = 14;
   private static final int ROOM_RIGHT = 8;
 
@@ -222,6 +234,9 @@ public final class RowTable<R> extends JTable implements Zoom.Zoomed {
           .getColumn(i)
           .setPreferredWidth((int) Math.round(rows.columns.get(i).width() * zoom));
     }
+    boolean hasUnits = rows.columns.stream().anyMatch(column -> column.title().contains(", "));
+    int height = (int) Math.round((hasUnits ? HEAD_OF_TWO_LINES : HEAD) * zoom);
+    getTableHeader().setPreferredSize(new Dimension(1, height)); // the width is the table's
   }
 
   @Override
@@ -284,7 +299,7 @@ public final class RowTable<R> extends JTable implements Zoom.Zoomed {
       Column<R> at = rows.columns.get(column);
       Object shown = value;
       if (at.isFigures()) {
-        shown = value == null ? "–" : Figures.rounded((Double) value, at.decimals());
+        shown = value == null ? "–" : at.text().apply((Double) value);
       }
       super.getTableCellRendererComponent(table, shown, selected, false, row, column);
       if (column == 0) {

@@ -170,7 +170,7 @@ class ChooseDeskTest {
     assertThat(look.budget()).isNotEmpty();
     assertThat(look.budget().get(0).amount())
         .isGreaterThanOrEqualTo(look.budget().get(look.budget().size() - 1).amount());
-    assertThat(look.tested()).contains("supports 100 and 1100");
+    assertThat(look.setUp()).isEqualTo("supports 100 and 1100, load 600 mm");
   }
 
   @Test

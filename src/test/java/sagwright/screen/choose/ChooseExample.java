@@ -273,7 +273,8 @@ public final class ChooseExample {
         mm,
         loadN,
         k,
-        "2026-11-25, supports 100 and 1100, load 600 mm",
+        "2026-11-25",
+        "supports 100 and 1100, load 600 mm",
         List.of(
             new SeriesBars.Bar("the diameters", 140 + part, Figures.rounded(140 + part, 0)),
             new SeriesBars.Bar("the scatter of the readings", 61 + part, "71"),
