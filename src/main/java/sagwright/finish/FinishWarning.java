@@ -33,4 +33,13 @@ public sealed interface FinishWarning extends Warning {
           + " for that of its shaft wood";
     }
   }
+
+  /** The blank has splice wood in it that the finish plan does not speak of. */
+  record SpliceNotPlanned() implements FinishWarning {
+    @Override
+    public String inWords() {
+      return "the blank is spliced already, but the order has no splice: stiffness is forecast as"
+                 + " if all of it were shaft wood";
+    }
+  }
 }

@@ -81,7 +81,7 @@ public final class PlanForecaster {
     return asked;
   }
 
-  private static List<Warning> warnings(BlankWood blank, Cut cut) {
+  private List<Warning> warnings(BlankWood blank, Cut cut) {
     List<Warning> warnings = new ArrayList<>();
     if (!cut.fits()) {
       warnings.add(new FinishWarning.DoesNotFit(cut));
@@ -90,6 +90,9 @@ public final class PlanForecaster {
       warnings.add(new FinishWarning.NotWeighed());
     } else if (blank.isSpliced()) {
       warnings.add(new FinishWarning.SplicedAlready());
+    }
+    if (blank.isSpliced() && planned.plan().splice() == null) {
+      warnings.add(new FinishWarning.SpliceNotPlanned());
     }
     return warnings;
   }

@@ -1,6 +1,7 @@
 package sagwright.finish;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -54,6 +55,23 @@ class ForecasterTest {
     FinishedShaft shaft = new FinishedShaft(CONTRACT.blank(), CONTRACT.plan(), 8);
     assertEquals(3e-6, shaft.spliceEffect(CONTRACT.setUps().get(0)), 1e-6);
     assertEquals(0.04, shaft.spliceEffect(CONTRACT.setUps().get(1)), 0.01);
+  }
+
+  @Test
+  void aBlankThatIsSplicedWhereTheOrderHasNoSpliceIsWarnedOf() {
+    BlankWood spliced =
+        new BlankWood(BLANK, 600.0, ModulusAlong.constant(new Estimate(12000, 50)), 14, true);
+    FinishPlan bare = FinishPlan.bare(FINISHED);
+    assertTrue(warnsOfUnplannedSplice(spliced, bare));
+    assertFalse(warnsOfUnplannedSplice(spliced, CONTRACT.plan()));
+    assertFalse(warnsOfUnplannedSplice(CONTRACT.blank(), bare));
+  }
+
+  private static boolean warnsOfUnplannedSplice(BlankWood blank, FinishPlan plan) {
+    return Forecaster.forecast(new ForecastRequest(blank, plan, List.of(MIDDLE), 2))
+        .warnings()
+        .stream()
+        .anyMatch(FinishWarning.SpliceNotPlanned.class::isInstance);
   }
 
   @ParameterizedTest
