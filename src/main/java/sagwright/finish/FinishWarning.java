@@ -39,7 +39,7 @@ public sealed interface FinishWarning extends Warning {
     @Override
     public String inWords() {
       return "the blank is spliced already, but the order has no splice: stiffness is forecast as"
-                 + " if all of it were shaft wood";
+          + " if all of it were shaft wood";
     }
   }
 }
