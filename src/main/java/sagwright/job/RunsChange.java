@@ -30,16 +30,20 @@ final class RunsChange {
         because.add(ofNewRun(workshop.runs().run(id), mean));
       }
     }
+    List<String> gone = new ArrayList<>();
     for (long id : before) {
-      if (!now.contains(id)) {
-        Run gone = workshop.runs().run(id);
-        because.add(
-            "run "
-                + id
-                + (gone.isSetAside()
-                    ? " is set aside: " + gone.setAsideWhy()
-                    : " no longer counts"));
+      Run run = workshop.runs().run(id);
+      if (!now.contains(id) && run.isSetAside()) {
+        because.add("run " + id + " is set aside: " + run.setAsideWhy());
+      } else if (!now.contains(id)) {
+        gone.add(String.valueOf(id));
       }
+    }
+    if (!gone.isEmpty()) {
+      because.add(
+          (gone.size() == 1 ? "run " : "runs ")
+              + String.join(", ", gone)
+              + (gone.size() == 1 ? " no longer counts" : " no longer count"));
     }
     return because;
   }

@@ -93,8 +93,8 @@ public final class Grades {
   }
 
   /**
-   * A grade that somebody may still rely on: neither its blank nor its order has ended, and there
-   * is no newer one of the two.
+   * A grade that somebody may still rely on: neither its blank nor its order has ended, the blank
+   * is no finished cue yet, and there is no newer one of the two.
    */
   public record Standing(Blank blank, Grade grade) {}
 
@@ -146,7 +146,10 @@ public final class Grades {
           + "   join order_version w on w.id = n.order_version_id"
           + "   where n.blank_id = g.blank_id and w.order_id = v.order_id)"
           + " and o.id not in (select order_id from order_end_now)"
-          + " and b.id not in (select blank_id from blank_end_now)";
+          + " and b.id not in (select blank_id from blank_end_now)"
+          + " and b.id not in (select blank_id from stage_now where stage = '"
+          + BlankState.FINISHED_CUE
+          + "')";
 
   private static Grade grade(Handle handle, ResultSet row) throws SQLException {
     return new Grade(

@@ -175,6 +175,24 @@ class GradeAgainTest {
   }
 
   @Test
+  void runsOnTheShaftAsItWasBeforeTurningNoLongerCount() throws Exception {
+    bring(InventedBlanks.sheet(Spec.ash("25-001", 12_000)));
+    bring(InventedBlanks.sheet(Spec.ash("25-001", 12_000).withButt(30.5)));
+    assertThat(lastChange().because())
+        .containsExactly(
+            "run 3 agrees",
+            "runs 1, 2 no longer count",
+            "the calipers say 0.17 mm thinner in the mean");
+  }
+
+  @Test
+  void aFinishedCueKeepsTheGradeOfItsBlank() throws Exception {
+    workshop.blanks().setStage(blank(), "finished cue");
+    bring(InventedBlanks.sheet(Spec.ash("25-001", 11_760)));
+    assertThat(grades()).hasSize(1);
+  }
+
+  @Test
   void endedOrdersAreLeftAlone() throws Exception {
     workshop.orders().end(workshop.orders().require("R-0001"), "delivered");
     bring(InventedBlanks.sheet(Spec.ash("25-001", 11_760)));

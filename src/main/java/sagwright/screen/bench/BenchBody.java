@@ -81,6 +81,7 @@ final class BenchBody extends JPanel implements Zoom.Zoomed {
     behind.setVisible(view.answer() != null);
     survey.setVisible(view.answer() != null);
     finished.setVisible(view.forecast() != null);
+    revalidate();
     bow.setVisible(view.shaft() != null);
     bow.setEnabled(!view.phase().isRunning());
     guess.show(view);
@@ -119,8 +120,8 @@ final class BenchBody extends JPanel implements Zoom.Zoomed {
     int learningLeft = bowLeft - px(8) - learningWidth;
     learning.setBounds(learningLeft, top - px(7), learningWidth, px(ACTIONS));
     int finishedWidth = finished.getPreferredSize().width;
-    finished.setBounds(
-        learningLeft - px(8) - finishedWidth, top - px(7), finishedWidth, px(ACTIONS));
+    int nextOfThem = learning.isVisible() ? learningLeft : bowLeft;
+    finished.setBounds(nextOfThem - px(8) - finishedWidth, top - px(7), finishedWidth, px(ACTIONS));
     answer.setBounds(answerLeft, top, answerWidth, low);
     guess.setBounds(answerLeft, top, answerWidth, low);
     Dimension why = behind.getPreferredSize();
