@@ -20,6 +20,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import sagwright.finish.ButtBore;
 import sagwright.job.GradeAgain;
 import sagwright.job.GuessFirst;
 import sagwright.job.HeadPorts;
@@ -127,6 +128,21 @@ class SettingsWindowTest {
   private void typeOver(String text) {
     window.press(KeyEvent.VK_A, KeyEvent.VK_CONTROL);
     window.type(text);
+  }
+
+  @Test
+  void howButtsAreBoredForLeadIsTypedInAndWhatCannotBeIsRefused() throws WorkshopException {
+    window.tabTo("settings.butt bore");
+    typeOver("12 0.5in");
+    window.press(KeyEvent.VK_ENTER);
+    waitForFoot("butt bore: three lengths, as 10, 320, 12");
+    typeOver("12, 5, 10");
+    window.press(KeyEvent.VK_ENTER);
+    waitForFoot("a bore has a width");
+    typeOver("12, 30cm, 0.5in");
+    window.press(KeyEvent.VK_ENTER);
+    waitForFoot("Kept: butt bore.");
+    assertThat(new ShopSettings(workshop).buttBore()).isEqualTo(new ButtBore(12, 300, 12.7));
   }
 
   @Test

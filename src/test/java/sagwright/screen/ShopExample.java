@@ -12,6 +12,7 @@ import javax.swing.JComboBox;
 import javax.swing.JTextField;
 import sagwright.beam.SectionShape;
 import sagwright.beam.SetUp;
+import sagwright.finish.ButtBore;
 import sagwright.screen.bench.BenchActions;
 import sagwright.screen.bench.BenchExample;
 import sagwright.screen.bench.BenchScreen;
@@ -180,6 +181,7 @@ final class ShopExample {
         List.of("supple", "easy", "middling", "firm", "stout"),
         "KM",
         false,
+        ButtBore.USUAL,
         "/home/maker/Sagwright/workshop.db",
         "/home/maker/Sagwright/2026-03-02-workshop.db");
   }
@@ -341,5 +343,8 @@ final class ShopExample {
 
     @Override
     public void signAs(String initials, Reply reply) {}
+
+    @Override
+    public void boreButts(ButtBore bore, Reply reply) {}
   }
 }

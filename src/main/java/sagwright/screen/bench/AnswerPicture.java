@@ -198,7 +198,7 @@ final class AnswerPicture extends Picture {
             + chance(f)
             + " "
             + f.note()
-            + (f.weightAndBalance().isEmpty() ? "." : ", " + f.weightAndBalance() + " mm.");
+            + (f.weightAndBalance().isEmpty() ? "." : ", " + f.weightAndBalance() + ".");
   }
 
   private static String said(Estimate estimate) {

@@ -81,7 +81,6 @@ final class BenchBody extends JPanel implements Zoom.Zoomed {
     behind.setVisible(view.answer() != null);
     survey.setVisible(view.answer() != null);
     finished.setVisible(view.forecast() != null);
-    revalidate();
     bow.setVisible(view.shaft() != null);
     bow.setEnabled(!view.phase().isRunning());
     guess.show(view);

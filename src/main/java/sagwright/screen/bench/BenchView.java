@@ -9,6 +9,7 @@ import sagwright.drawing.TurnedRun;
 import sagwright.grade.Ask;
 import sagwright.grade.Verdict;
 import sagwright.grade.WordScale;
+import sagwright.screen.ShopUnits;
 import sagwright.uncertainty.Estimate;
 
 /**
@@ -168,6 +169,7 @@ public record BenchView(
    * @param note one line under the chance, as "inside the ask"
    * @param weightAndBalance one line; empty where the blank was not weighed
    * @param finished all that is known of it
+   * @param units that the shop reads it in
    */
   public record Forecast(
       Estimate stiffnessNPerMm,
@@ -176,7 +178,8 @@ public record BenchView(
       double sureness,
       String note,
       String weightAndBalance,
-      FinishedCue finished) {}
+      FinishedCue finished,
+      ShopUnits units) {}
 
   /**
    * The runs at their turns.

@@ -65,7 +65,7 @@ final class BenchViews {
         reading(state, test),
         curves(state, test),
         state.shown() == null || state.together() == null ? null : answer(state),
-        state.finished() == null ? null : forecast(state.finished()),
+        state.finished() == null ? null : forecast(state.finished(), units),
         words(state),
         turns(state),
         safety(laid),
@@ -277,7 +277,7 @@ final class BenchViews {
         SurveyViews.of(together));
   }
 
-  static BenchView.Forecast forecast(FinishedCue finished) {
+  static BenchView.Forecast forecast(FinishedCue finished, ShopUnits units) {
     GradedForecast graded = finished.planned().graded();
     AskGrade grade = graded.grade();
     return new BenchView.Forecast(
@@ -286,8 +286,9 @@ final class BenchViews {
         graded.chanceOfAll(),
         graded.sureness().chance(),
         inside(graded),
-        weightAndBalance(graded.forecast()),
-        finished);
+        weightAndBalance(graded.forecast(), units),
+        finished,
+        units);
   }
 
   private static String inside(GradedForecast graded) {
@@ -303,12 +304,12 @@ final class BenchViews {
             cut.leastSpareAtMm());
   }
 
-  private static String weightAndBalance(Forecast forecast) {
+  private static String weightAndBalance(Forecast forecast, ShopUnits units) {
     return forecast.massG() == null
         ? ""
-        : Figures.rounded(forecast.massG(), 0)
-            + " g, balance "
-            + Figures.rounded(forecast.balanceFromButtMm(), 0);
+        : units.massText(forecast.massG())
+            + ", balance "
+            + units.lengthText(forecast.balanceFromButtMm());
   }
 
   /** The shop's words, where the ask stands at the set-up that they are for. */

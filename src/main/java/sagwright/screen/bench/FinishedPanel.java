@@ -14,7 +14,6 @@ import sagwright.job.GradeChange;
 import sagwright.quantity.Figures;
 import sagwright.screen.Sentence;
 import sagwright.screen.ShaftPicture;
-import sagwright.screen.ShopUnits;
 import sagwright.screen.finish.PlanPicture;
 import sagwright.screen.finish.PlanScene;
 import sagwright.screen.finish.PlanWords;
@@ -30,7 +29,7 @@ final class FinishedPanel extends JPanel {
   private static final long serialVersionUID = 1L;
 
   private final ShaftPicture drawing = new ShaftPicture("finished.drawing", "");
-  private final PlanPicture plan = new PlanPicture("finished.plan", ShopUnits.METRIC);
+  private final PlanPicture plan = new PlanPicture("finished.plan");
   private final Notes notes = new Notes();
 
   FinishedPanel(Runnable back) {
@@ -51,7 +50,7 @@ final class FinishedPanel extends JPanel {
       plan.showWanting("");
     } else {
       drawing.show(PlanScene.of(finished.planned()));
-      plan.show(finished.planned(), view.words());
+      plan.show(finished.planned(), view.words(), view.forecast().units());
     }
     notes.show(view);
   }

@@ -42,21 +42,21 @@ public final class PlanPicture extends Picture {
   /** Where figures end, as a share of the first column. */
   private static final double VALUE_ENDS = 0.58;
 
-  private final ShopUnits units;
   private transient PlannedFinish finish;
+  private transient ShopUnits units = ShopUnits.METRIC;
   private String wanting = "";
   private transient WordScale words;
 
-  public PlanPicture(String name, ShopUnits units) {
+  public PlanPicture(String name) {
     super(name, new Dimension(900, HEIGHT));
-    this.units = units;
   }
 
   /**
    * @param shop its words; null where none are set
    */
-  public void show(PlannedFinish next, WordScale shop) {
+  public void show(PlannedFinish next, WordScale shop, ShopUnits inUnits) {
     finish = next;
+    units = inUnits;
     wanting = "";
     words = shop;
     repaint();

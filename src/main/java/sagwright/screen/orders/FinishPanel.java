@@ -27,6 +27,7 @@ final class FinishPanel extends JPanel {
   private static final String BEGIN = "Length, tip and butt, and the shaft is drawn here.";
 
   private final transient OrdersActions actions;
+  private final ShopUnits units;
   private final transient Consumer<List<Weight>> takeWeights;
   private final ShaftPicture drawing = new ShaftPicture("order.drawing", BEGIN);
   private final PlanPicture plan;
@@ -45,8 +46,9 @@ final class FinishPanel extends JPanel {
   FinishPanel(OrdersActions actions, ShopUnits units, Consumer<List<Weight>> takeWeights) {
     super(new MigLayout("insets 0, gap 0 2, hidemode 3", "[grow,fill]", "[grow,fill][]"));
     this.actions = actions;
+    this.units = units;
     this.takeWeights = takeWeights;
-    this.plan = new PlanPicture("order.plan", units);
+    this.plan = new PlanPicture("order.plan");
     next.addActionListener(e -> nextBlank());
     take.addActionListener(e -> takeLead());
     back.addActionListener(e -> takeBack());
@@ -97,7 +99,7 @@ final class FinishPanel extends JPanel {
 
   private void show(PlannedFinish planned) {
     finish = planned;
-    plan.show(planned, words);
+    plan.show(planned, words, units);
     drawing.show(PlanScene.of(planned));
     buttons();
   }

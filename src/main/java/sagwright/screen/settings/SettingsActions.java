@@ -1,6 +1,7 @@
 package sagwright.screen.settings;
 
 import java.util.List;
+import sagwright.finish.ButtBore;
 import sagwright.screen.Reply;
 import sagwright.screen.ShopUnits;
 import sagwright.screen.theme.Theme;
@@ -35,4 +36,7 @@ public interface SettingsActions {
 
   /** Whether the hand is asked before the bench, from the next blank that is laid. */
   void guessFirst(boolean on, Reply reply);
+
+  /** How far butts are bored for lead from now on. */
+  void boreButts(ButtBore bore, Reply reply);
 }

@@ -7,6 +7,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
+import sagwright.finish.ButtBore;
 import sagwright.grade.Sureness;
 import sagwright.grade.WordScale;
 import sagwright.job.GradeAgain;
@@ -63,6 +64,7 @@ public final class SettingsDesk extends Desk implements SettingsActions {
         WordScale.AT_FIRST.words(),
         "",
         false,
+        ButtBore.USUAL,
         "",
         "");
   }
@@ -86,6 +88,7 @@ public final class SettingsDesk extends Desk implements SettingsActions {
             shop.wordScale().words(),
             settings.get(Settings.INITIALS).orElse(""),
             new GuessFirst(workshop).isOn(),
+            shop.buttBore(),
             workshop.file().toString(),
             backupToday().toString()));
   }
@@ -188,6 +191,16 @@ public final class SettingsDesk extends Desk implements SettingsActions {
         reply,
         () -> {
           new GuessFirst(workshop).set(on);
+          show();
+        });
+  }
+
+  @Override
+  public void boreButts(ButtBore bore, Reply reply) {
+    atWork(
+        reply,
+        () -> {
+          new ShopSettings(workshop).setButtBore(bore);
           show();
         });
   }

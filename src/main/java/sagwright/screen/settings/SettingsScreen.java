@@ -14,6 +14,7 @@ import javax.swing.JPanel;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
+import sagwright.finish.ButtBore;
 import sagwright.quantity.Figures;
 import sagwright.quantity.Unit;
 import sagwright.screen.ComplaintException;
@@ -47,6 +48,7 @@ public final class SettingsScreen extends Page {
   private final JTextField words = field("words");
   private final JTextField initials = field("initials");
   private final JComboBox<String> guess = choice("guess first", NO_OR_YES);
+  private final JTextField bore = field("butt bore");
   private final JTextField backup = field("back up to");
   private final JLabel workshop = Text.plain("");
   private transient SettingsView view;
@@ -69,6 +71,7 @@ public final class SettingsScreen extends Page {
         "guess first",
         guess,
         Text.second("the hand says how stiff a blank is, before the bench does"));
+    row("butt bore", bore, Text.second("mm for lead: left closed, how deep, how wide"));
     row("workshop", workshop, Text.second(""));
     row("back up to", backup, Text.second("Enter writes a whole copy and looks it through"));
     fill(head, body);
@@ -120,6 +123,7 @@ public final class SettingsScreen extends Page {
     Leaving.keeps(
         words,
         () -> actions.call(List.of(words.getText().trim().split("\\s*,\\s*")), reply("words")));
+    Leaving.keeps(bore, this::bore);
     backup.addActionListener(
         e -> {
           String file = backup.getText().trim();
@@ -164,6 +168,31 @@ public final class SettingsScreen extends Page {
     }
   }
 
+  private void bore() {
+    String[] parts = bore.getText().trim().split("[,;\\s]+");
+    if (parts.length != 3) {
+      complain("butt bore: three lengths, as " + inWords(ButtBore.USUAL));
+      return;
+    }
+    double[] mm = new double[3];
+    try {
+      for (int i = 0; i < 3; i++) {
+        mm[i] = Typed.quantity("butt bore", parts[i], Unit.MILLIMETRE);
+      }
+      actions.boreButts(new ButtBore(mm[0], mm[1], mm[2]), reply("butt bore"));
+    } catch (ComplaintException | IllegalArgumentException e) {
+      complain(e.getMessage());
+    }
+  }
+
+  private static String inWords(ButtBore bore) {
+    return String.join(
+        ", ",
+        Figures.asTyped(bore.leftAtButtMm()),
+        Figures.asTyped(bore.deepestMm()),
+        Figures.asTyped(bore.diameterMm()));
+  }
+
   private Reply reply(String name) {
     return Reply.onEventThread(() -> complain("Kept: " + name + "."), this::complain);
   }
@@ -198,6 +227,7 @@ public final class SettingsScreen extends Page {
     show(words, String.join(", ", next.words()));
     show(initials, next.initials());
     guess.setSelectedIndex(next.guessesFirst() ? 1 : 0);
+    show(bore, inWords(next.bore()));
     show(backup, next.backup());
     workshop.setText(next.workshop());
     showing = false;

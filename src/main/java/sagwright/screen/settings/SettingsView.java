@@ -1,6 +1,7 @@
 package sagwright.screen.settings;
 
 import java.util.List;
+import sagwright.finish.ButtBore;
 import sagwright.screen.ShopUnits;
 import sagwright.screen.theme.Theme;
 
@@ -11,6 +12,7 @@ import sagwright.screen.theme.Theme;
  * @param port the one that is listened to; empty for none
  * @param words the shop's scale from soft to stiff
  * @param guessesFirst whether the hand is asked before the bench
+ * @param bore how a butt is bored for lead
  * @param workshop where the records lie
  * @param backup where a copy might be written
  */
@@ -23,6 +25,7 @@ public record SettingsView(
     List<String> words,
     String initials,
     boolean guessesFirst,
+    ButtBore bore,
     String workshop,
     String backup) {
   public SettingsView {

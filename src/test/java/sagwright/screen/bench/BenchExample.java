@@ -23,6 +23,7 @@ import sagwright.job.GradeChange;
 import sagwright.job.PlannedFinish;
 import sagwright.job.RightBlank;
 import sagwright.screen.PlanExample;
+import sagwright.screen.ShopUnits;
 import sagwright.uncertainty.Estimate;
 import sagwright.workshop.Blank;
 
@@ -228,7 +229,8 @@ public final class BenchExample {
                 planned.spliceEffects(),
                 planned.lead(),
                 planned.wanted()),
-            new GradeChange(0.91, 0.97, "undecided", "meets", List.of("run 3 is 0.4 % softer"))));
+            new GradeChange(0.91, 0.97, "undecided", "meets", List.of("run 3 is 0.4 % softer"))),
+        ShopUnits.METRIC);
   }
 
   private static Order order() {
