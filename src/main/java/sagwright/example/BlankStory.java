@@ -10,6 +10,7 @@ import sagwright.run.PoorRunException;
 import sagwright.sheet.Sheet;
 import sagwright.sheet.SheetReader;
 import sagwright.wood.Grain;
+import sagwright.wood.SpeciesTable;
 import sagwright.workshop.Blank;
 import sagwright.workshop.Run;
 import sagwright.workshop.Workshop;
@@ -51,6 +52,7 @@ final class BlankStory {
   /** What every story is entered with. */
   record Tools(
       Workshop workshop,
+      SpeciesTable species,
       SheetReader reader,
       ExampleBench bench,
       ExampleGuesses guesses,

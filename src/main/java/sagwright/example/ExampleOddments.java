@@ -1,10 +1,15 @@
 package sagwright.example;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import sagwright.finish.FinishPlan;
 import sagwright.finish.FinishedMass;
+import sagwright.job.LayBlank;
+import sagwright.job.MoveRun;
+import sagwright.job.SafeLoad;
+import sagwright.wood.SafeStress;
 import sagwright.workshop.Blank;
 import sagwright.workshop.Run;
 import sagwright.workshop.WorkshopException;
@@ -64,6 +69,7 @@ final class ExampleOddments {
           () -> tools.workshop().blanks().end(blank(each.tag()), each.why()));
     }
     brokenOff(diary);
+    underTheWrongTag(diary);
     setAside(diary);
     readByHand(diary);
     visitors(diary);
@@ -96,6 +102,40 @@ final class ExampleOddments {
             tools
                 .bench()
                 .brokenOff(stories.get("13-003").lying(Stage.NEAR_SIZE), tools.usual(), 11));
+  }
+
+  /** A run lay under one tag while another blank lay on the bench; it was moved, with its trace. */
+  private void underTheWrongTag(Diary diary) {
+    List<Run> made = new ArrayList<>();
+    diary.on(
+        110,
+        0.93,
+        APPRENTICE,
+        () -> {
+          ExampleBench.Lying really = stories.get("13-010").lying(Stage.NEAR_SIZE);
+          made.add(
+              tools
+                  .bench()
+                  .test(
+                      new ExampleBench.Lying(
+                          blank("13-012"), really.shape(), really.modulus(), really.looseness()),
+                      tools.usual(),
+                      null));
+        });
+    diary.on(
+        110,
+        0.94,
+        MAKER,
+        () -> move(made.get(0), "13-010", "the tags of the two had been swapped"));
+  }
+
+  private void move(Run run, String tag, String why) throws WorkshopException {
+    LayBlank bench =
+        new LayBlank(
+            tools.workshop(),
+            tools.species(),
+            new SafeLoad(tools.species(), SafeStress.ASSUMED_SHARE));
+    new MoveRun(tools.workshop(), tools.species()).move(bench.tested(run), blank(tag), why);
   }
 
   private void setAside(Diary diary) {

@@ -106,6 +106,7 @@ public final class ExampleWorkshop {
       BlankStory.Tools tools =
           new BlankStory.Tools(
               workshop,
+              species,
               new SheetReader(species),
               bench,
               new ExampleGuesses(workshop),

@@ -51,7 +51,7 @@ public final class GuessFirst {
     List<HandLearning.Felt> felt = new ArrayList<>();
     for (Guess guess : workshop.guesses().all()) {
       String whose = guess.initials() == null ? "" : guess.initials();
-      if (!whose.equals(hand)) {
+      if (!whose.equalsIgnoreCase(hand)) {
         continue;
       }
       Run run = workshop.runs().run(guess.runId());

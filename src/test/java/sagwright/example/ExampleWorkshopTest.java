@@ -153,6 +153,7 @@ class ExampleWorkshopTest {
     assertEquals(6, ended);
     assertEquals(1, runs.stream().filter(r -> r.outcome().answer() == null).count());
     assertEquals(2, runs.stream().filter(Run::isSetAside).count());
+    assertEquals(1, runs.stream().filter(r -> r.moved() != null).count());
     assertEquals(3, runs.stream().filter(r -> r.origin() == RunOrigin.TYPED).count());
     assertTrue(workshop.grains().allNow().size() > 100);
   }

@@ -143,7 +143,7 @@ final class Guessing {
             List.of(),
             null,
             whole.curves().letOffN(),
-            whole.shaft().greatestBendMm(),
+            roomThatTellsNothingMm(whole.shaft()),
             1.1 * whole.curves().letOffN()),
         null,
         null,
@@ -154,6 +154,11 @@ final class Guessing {
         whole.question(),
         List.of(),
         now);
+  }
+
+  /** The room for the bend goes by what the blank has shown: in tens it gives nothing away. */
+  private static double roomThatTellsNothingMm(BenchView.Laid laid) {
+    return 10 * Math.ceil(laid.greatestBendMm() / 10);
   }
 
   /** Where runs were made stays to be seen, what they gave does not. */
