@@ -95,7 +95,7 @@ public final class WoodWords {
 
   private static String since(Seasoning seasoning) {
     Duration since = seasoning.sinceTurned();
-    return (seasoning.wasTurned() ? "turned " : "here since ")
+    return (seasoning.wasTurned() ? "turned " : "here for ")
         + days(since.toDays())
         + (seasoning.wasTurned() ? " ago" : "");
   }

@@ -1,0 +1,143 @@
+package sagwright.screen.rack;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicReference;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import sagwright.beam.SectionShape;
+import sagwright.screen.Mailbox;
+import sagwright.screen.Reply;
+import sagwright.screen.ShopUnits;
+import sagwright.screen.rack.BlankEntry.Calipers;
+import sagwright.wood.Grain;
+import sagwright.wood.SpeciesTable;
+import sagwright.workshop.Keeper;
+import sagwright.workshop.Workshop;
+import sagwright.workshop.WorkshopException;
+
+/** The rack's desk over a real workshop file whose clock the test turns on. */
+class RackDeskTest {
+  private final AtomicReference<Instant> now =
+      new AtomicReference<>(Instant.parse("2026-03-02T09:00:00Z"));
+  private final Mailbox<RackView> mailbox = new Mailbox<>(RackDesk.atFirst(ShopUnits.METRIC));
+  private final List<String> refused = new ArrayList<>();
+  private final Reply reply =
+      new Reply() {
+        @Override
+        public void done() {
+          // the view shows it
+        }
+
+        @Override
+        public void refused(String why) {
+          refused.add(why);
+        }
+      };
+  private Workshop workshop;
+  private RackDesk desk;
+
+  @BeforeEach
+  void open(@TempDir Path folder) throws WorkshopException {
+    workshop = Workshop.openOrCreate(folder.resolve("workshop.db"), new Keeper(now::get, "test"));
+    desk =
+        new RackDesk(
+            workshop, SpeciesTable.published(), now::get, Runnable::run, mailbox, tag -> {});
+    desk.enter(blank(402.0, 12.5, Grain.UNSEEN, ""), reply);
+  }
+
+  @AfterEach
+  void close() throws WorkshopException {
+    workshop.close();
+  }
+
+  private static BlankEntry blank(double massG, double tipMm, Grain grain, String why) {
+    return new BlankEntry(
+        "25-014",
+        "European ash",
+        "near size",
+        SectionShape.ELLIPSE,
+        1490.0,
+        massG,
+        11.2,
+        List.of(new Calipers(0, tipMm, null), new Calipers(1490, 31, null)),
+        grain,
+        why);
+  }
+
+  private RackView view() {
+    return mailbox.newest();
+  }
+
+  private List<String> events() {
+    return view().open().events().stream().map(e -> e.what() + ": " + e.figures()).toList();
+  }
+
+  private void daysLater(int days) {
+    now.updateAndGet(at -> at.plus(Duration.ofDays(days)));
+  }
+
+  @Test
+  void aCorrectionFollowsAndSaysWhyAndWhatItWasBefore() {
+    daysLater(1);
+    desk.measure(blank(402.0, 12.3, Grain.UNSEEN, "the tip was misread"), reply);
+    assertThat(refused).isEmpty();
+    assertThat(events())
+        .containsExactly(
+            "entered: 402.0 g, 12.5 mm at the tip, 31 at the butt, 2 stations",
+            "stage: near size",
+            "measured: at 0 mm 12.3 mm, was 12.5");
+    assertThat(view().open().events().get(2).details()).isEqualTo("the tip was misread");
+    desk.measure(blank(402.0, 12.2, Grain.UNSEEN, ""), reply);
+    assertThat(refused).containsExactly("say why: turned, weighed, what was misread");
+    assertThat(events()).hasSize(3);
+  }
+
+  @Test
+  void weighingsTellTheSeasoningOnTheListAndOnTheRecord() {
+    daysLater(7);
+    desk.measure(view().open().entry().weighed(400.2), reply);
+    assertThat(view().blanks().get(0).seasoning()).isEqualTo("−1.8 g/week");
+    assertThat(view().open().wood()).isEqualTo("here for 7 days, loses 1.8 g a week");
+    daysLater(7);
+    desk.measure(view().open().entry().weighed(400.1), reply);
+    assertThat(view().blanks().get(0).seasoning()).isEqualTo("settled");
+    assertThat(view().blanks().get(0).words()).contains("settled");
+  }
+
+  @Test
+  void grainIsSeenOnTheListFoundByTheFilterAndOnTheRecord() {
+    Grain grain = new Grain(9.0, Grain.RunOut.SLIGHT, "a dark fleck");
+    desk.measure(blank(402.0, 12.5, grain, "looked at"), reply);
+    assertThat(view().blanks().get(0).grain()).isEqualTo(grain);
+    assertThat(view().blanks().get(0).words()).contains("slight run-out", "a dark fleck");
+    assertThat(events()).contains("grain: 9, slight run-out");
+  }
+
+  @Test
+  void notesAndEndsAreTakenBackByOneUndoEach() throws Exception {
+    desk.note("25-014", "rings like a bell", reply);
+    assertThat(events()).contains("note: rings like a bell");
+    desk.end("25-014", "split at the butt", reply);
+    assertThat(view().blanks()).isEmpty();
+    assertThat(view().open()).isNull();
+    assertThat(view().said()).startsWith("25-014 is ended: split at the butt.");
+    desk.undo(reply);
+    assertThat(view().said()).isEqualTo("Taken back: ended 25-014: split at the butt.");
+    assertThat(view().blanks()).hasSize(1);
+    desk.undo(reply);
+    desk.open("25-014");
+    assertThat(events()).noneMatch(event -> event.startsWith("note"));
+    desk.undo(reply);
+    assertThat(view().blanks()).isEmpty();
+    desk.undo(reply);
+    assertThat(refused).containsExactly("there is nothing to undo");
+  }
+}
