@@ -154,6 +154,9 @@ final class OrdersExample {
   /** Does nothing but plan. */
   static class Idle implements OrdersActions {
     @Override
+    public void undo(Consumer<String> said) {}
+
+    @Override
     public void take(Order order, Reply reply) {}
 
     @Override

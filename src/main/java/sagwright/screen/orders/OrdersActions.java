@@ -14,6 +14,13 @@ public interface OrdersActions {
   /** Keeps a new order. */
   void take(Order order, Reply reply);
 
+  /**
+   * Takes the workshop's last action back, whichever page it was done on.
+   *
+   * @param said hears what was taken back, or why nothing was, on the event thread
+   */
+  void undo(Consumer<String> said);
+
   /** Keeps a newer version of an order; the older ones stay. */
   void change(Order order, Reply reply);
 

@@ -18,6 +18,7 @@ import sagwright.job.KeepTapers;
 import sagwright.job.PlanFinish;
 import sagwright.job.PlannedFinish;
 import sagwright.job.ShopSettings;
+import sagwright.job.TakeBack;
 import sagwright.screen.Desk;
 import sagwright.screen.Mailbox;
 import sagwright.screen.Reply;
@@ -37,6 +38,7 @@ public final class OrdersDesk extends Desk implements OrdersActions {
   private final FinishedCues finishedCues;
   private final KeepTapers keepTapers;
   private final PlanFinish planFinish;
+  private final TakeBack takeBack;
   private final AtomicReference<Typed> newest = new AtomicReference<>();
   private boolean rackIsStale = true; // of the work thread
 
@@ -51,6 +53,7 @@ public final class OrdersDesk extends Desk implements OrdersActions {
     this.species = species;
     this.finishedCues = new FinishedCues(workshop, species);
     this.keepTapers = new KeepTapers(workshop);
+    this.takeBack = new TakeBack(workshop, species);
     this.planFinish = new PlanFinish(workshop, species);
     this.mailbox = mailbox;
   }
@@ -111,6 +114,14 @@ public final class OrdersDesk extends Desk implements OrdersActions {
   @Override
   public void take(Order order, Reply reply) {
     andShow(reply, () -> keepOrder.take(order));
+  }
+
+  @Override
+  public void undo(Consumer<String> said) {
+    String[] what = {""};
+    andShow(
+        Reply.onEventThread(() -> said.accept("Taken back: " + what[0] + "."), said),
+        () -> what[0] = takeBack.last());
   }
 
   @Override

@@ -68,7 +68,7 @@ public final class OrdersScreen extends Page {
     key(KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), this::toList);
     planKey(KeyEvent.VK_B, finish::nextBlank);
     planKey(KeyEvent.VK_L, finish::takeLead);
-    planKey(KeyEvent.VK_Z, this::takeBack);
+    key(KeyStroke.getKeyStroke(KeyEvent.VK_Z, InputEvent.CTRL_DOWN_MASK), this::takeBack);
     for (int i = 0; i < 3; i++) {
       int place = i;
       formKey(KeyStroke.getKeyStroke(KeyEvent.VK_F6 + i, 0), () -> form.toStiffness(place));
@@ -98,8 +98,11 @@ public final class OrdersScreen extends Page {
         });
   }
 
+  /** In the form what was taken from a plan or done to a taper, else the workshop's last action. */
   private void takeBack() {
-    if (!form.undoTaper()) {
+    if (!inForm) {
+      actions.undo(this::complain);
+    } else if (!form.undoTaper()) {
       finish.takeBack();
     }
   }
@@ -120,6 +123,9 @@ public final class OrdersScreen extends Page {
 
   @Override
   public void opened() {
+    if (!inForm) {
+      complain("");
+    }
     refresh.start();
     focus();
   }
@@ -165,8 +171,9 @@ public final class OrdersScreen extends Page {
       details.setText(open + " of " + view.orders().size() + " without a blank");
       foot()
           .say(
-              "Enter opens an order.  N takes a new one.",
-              "An order that is changed keeps its older versions.");
+              complaint.isEmpty() ? "Enter opens an order.  N takes a new one." : complaint,
+              "An order that is changed keeps its older versions.  Ctrl Z takes the last action"
+                  + " back.");
       control().say("New order", "N");
     }
   }
