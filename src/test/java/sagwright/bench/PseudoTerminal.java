@@ -5,6 +5,7 @@ import com.sun.jna.Library;
 import com.sun.jna.Native;
 import com.sun.jna.NativeLong;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -100,6 +101,31 @@ public final class PseudoTerminal implements ByteLine {
     }
   }
 
+  /**
+   * Takes what was written and no program has read; only where the far end is held open.
+   *
+   * @return as text
+   */
+  public String takeUnread() {
+    StringBuilder unread = new StringBuilder();
+    byte[] some = new byte[4096];
+    while (C.X.poll(pollOf(heldSlave, POLLIN), new NativeLong(1), 0) > 0) {
+      int count = C.X.read(heldSlave, some, new NativeLong(some.length)).intValue();
+      unread.append(new String(some, 0, count, StandardCharsets.US_ASCII));
+    }
+    return unread.toString();
+  }
+
+  /** Struct pollfd, little endian: int fd, short events, short revents. */
+  private static byte[] pollOf(int descriptor, short event) {
+    byte[] poll = new byte[8];
+    for (int i = 0; i < 4; i++) {
+      poll[i] = (byte) (descriptor >> 8 * i);
+    }
+    poll[4] = (byte) event;
+    return poll;
+  }
+
   /** Waits a little until the descriptor is ready, then does it; 0 where it was not to be done. */
   private int tryOnce(short event, long millis, Supplier<NativeLong> what)
       throws LineLostException {
@@ -108,13 +134,8 @@ public final class PseudoTerminal implements ByteLine {
       if (isClosed) {
         throw new LineLostException("the plug is pulled");
       }
-      byte[] poll =
-          new byte[8]; // struct pollfd, little endian: int fd, short events, short revents
-      for (int i = 0; i < 4; i++) {
-        poll[i] = (byte) (master >> 8 * i);
-      }
-      poll[4] = (byte) event;
-      if (C.X.poll(poll, new NativeLong(1), (int) Math.min(millis, STEP_MILLIS)) > 0) {
+      if (C.X.poll(pollOf(master, event), new NativeLong(1), (int) Math.min(millis, STEP_MILLIS))
+          > 0) {
         return what.get().intValue();
       }
     } catch (LastErrorException e) {

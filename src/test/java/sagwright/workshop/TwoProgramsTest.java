@@ -4,10 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.BufferedReader;
-import java.io.File;
 import java.io.InputStreamReader;
-import java.net.URL;
-import java.net.URLClassLoader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -21,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import sagwright.ChildProgram;
 
 /** Programs that die in mid-run, and programs that work on one file at once. */
 class TwoProgramsTest {
@@ -108,26 +106,7 @@ class TwoProgramsTest {
   }
 
   private static Process start(String... args) throws Exception {
-    List<String> command = new ArrayList<>();
-    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    command.add("-XX:TieredStopAtLevel=1");
-    command.add("-cp");
-    command.add(classPath());
-    command.add(WritingProgram.class.getName());
-    command.addAll(List.of(args));
-    return new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT).start();
-  }
-
-  /** Of this program: where its class loader tells it, else what it was started with. */
-  private static String classPath() throws Exception {
-    if (TwoProgramsTest.class.getClassLoader() instanceof URLClassLoader loader) {
-      List<String> places = new ArrayList<>();
-      for (URL url : loader.getURLs()) {
-        places.add(Path.of(url.toURI()).toString());
-      }
-      return String.join(File.pathSeparator, places);
-    }
-    return System.getProperty("java.class.path");
+    return ChildProgram.start(List.of(), WritingProgram.class.getName(), List.of(args));
   }
 
   private static BufferedReader reader(Process program) {
