@@ -54,6 +54,11 @@ class WoodInUseTest {
   }
 
   @Test
+  void woodGetsTwoPercentSofterForTenDegrees() {
+    assertEquals(-1.994, TemperatureEffect.percentPer10C(), 5e-4); // 0.1108 % per °F, 18 °F
+  }
+
+  @Test
   void givesNoTemperatureEffectOutsideTheTable() {
     assertNull(TemperatureEffect.modulusChangePercent(-26.2));
     assertNotNull(TemperatureEffect.modulusChangePercent(-26.1));

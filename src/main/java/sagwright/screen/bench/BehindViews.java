@@ -18,6 +18,7 @@ import sagwright.uncertainty.Contribution;
 import sagwright.uncertainty.Estimate;
 import sagwright.uncertainty.GrubbsTest;
 import sagwright.uncertainty.Interval;
+import sagwright.wood.TemperatureEffect;
 
 /** Puts what stands behind an answer's ± into words. */
 final class BehindViews {
@@ -121,6 +122,11 @@ final class BehindViews {
         new BehindView.Wood(
             "damp summer, " + Figures.rounded(wood.year().dampSummerMoisturePercent(), 1) + " %",
             gpa(wood.year().dampSummerMPa(), relative),
+            ""));
+    rows.add(
+        new BehindView.Wood(
+            "10 °C warmer than at the test",
+            gpa(wood.modulusMPa() * (1 + TemperatureEffect.percentPer10C() / 100), relative),
             ""));
     return rows;
   }

@@ -4,15 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
-import java.util.stream.IntStream;
 import sagwright.bench.BenchSnapshot;
 import sagwright.bench.BenchWarning;
 import sagwright.bench.LineStatistics;
 import sagwright.bench.LinkState;
-import sagwright.bench.RunTrace;
 import sagwright.bench.TestSnapshot;
-import sagwright.drawing.FittedLine;
-import sagwright.drawing.PlottedRun;
 import sagwright.drawing.TurnedRun;
 import sagwright.finish.Cut;
 import sagwright.finish.Forecast;
@@ -28,8 +24,6 @@ import sagwright.job.SecondOpinion;
 import sagwright.job.TestedRun;
 import sagwright.modulus.Shaft;
 import sagwright.quantity.Figures;
-import sagwright.run.HandReadings;
-import sagwright.run.Readings;
 import sagwright.run.StiffnessFit;
 import sagwright.screen.ShopUnits;
 import sagwright.screen.finish.PlanWords;
@@ -40,11 +34,6 @@ import sagwright.wood.SafeStress;
 
 /** Makes the view of the bench screen from its state and the head's newest snapshot. */
 final class BenchViews {
-  /** More points than a plot has pixels are not drawn. */
-  private static final int MOST_PLOTTED = 1500;
-
-  private static final int EARLIER_RUNS = 3;
-
   private final BenchShop shop;
   private final BehindViews behind;
   private volatile Answered answered; // of the newest state; either thread may renew it
@@ -63,7 +52,7 @@ final class BenchViews {
         phase(state, snapshot, test),
         detail(state, snapshot, test),
         reading(state, test),
-        curves(state, test),
+        CurveViews.of(state, test),
         state.shown() == null || state.together() == null ? null : answer(state),
         state.finished() == null ? null : forecast(state.finished(), units),
         words(state),
@@ -98,17 +87,8 @@ final class BenchViews {
         shaft.taper(),
         laid.setUp().positions(),
         laid.modulusToShearRatio(),
-        greatestMm(laid),
+        CurveViews.greatestMm(laid),
         laid.limits().safeN());
-  }
-
-  /** Room for the bend: what the target load would give a soft shaft of this shape. */
-  private static double greatestMm(LaidBlank laid) {
-    double stiffness =
-        laid.latestHere()
-            .map(t -> t.evaluation().fit().stiffnessNPerMm())
-            .orElseGet(laid::expectedStiffnessNPerMm);
-    return 1.2 * laid.limits().targetN() / stiffness;
   }
 
   private static BenchView.Tried tried(BenchState state) {
@@ -173,73 +153,6 @@ final class BenchViews {
     double frame = laid.setUp().frameComplianceMmPerN();
     return new BenchView.HeadReading(
         test.loadN(), test.deflectionMm(), test.deflectionMm() - frame * test.loadN());
-  }
-
-  private static BenchView.Curves curves(BenchState state, TestSnapshot test) {
-    if (state.laid() == null) {
-      return new BenchView.Curves(List.of(), null, Double.NaN, 8, 22);
-    }
-    List<PlottedRun> plotted = new ArrayList<>();
-    double greatestN = state.laid().limits().targetN();
-    double greatestMm = greatestMm(state.laid()) / 1.2;
-    List<TestedRun> runs = state.laid().runsHere();
-    for (TestedRun run : runs.subList(Math.max(0, runs.size() - EARLIER_RUNS), runs.size())) {
-      boolean isShown = test == null && state.shown() != null && run.isSameRunAs(state.shown());
-      if (!isShown) {
-        plotted.add(plotted(run, PlottedRun.Kind.EARLIER));
-      }
-    }
-    FittedLine line = null;
-    if (test != null) {
-      plotted.add(live(test.trace()));
-      greatestN = Math.max(greatestN, test.greatestLoadN());
-    } else if (state.shown() != null) {
-      boolean byHand = state.shown().readings() instanceof HandReadings;
-      plotted.add(
-          plotted(state.shown(), byHand ? PlottedRun.Kind.HAND_READ : PlottedRun.Kind.CURRENT));
-      line = line(state.shown().evaluation().fit());
-    }
-    for (PlottedRun run : plotted) {
-      for (int i = 0; i < run.loadN().length; i++) {
-        greatestN = Math.max(greatestN, run.loadN()[i]);
-        greatestMm = Math.max(greatestMm, run.deflectionMm()[i]);
-      }
-    }
-    return new BenchView.Curves(
-        plotted, line, state.laid().limits().targetN(), greatestMm * 1.12, greatestN * 1.1);
-  }
-
-  private static PlottedRun live(RunTrace trace) {
-    int step = 1 + trace.size() / MOST_PLOTTED;
-    int[] at = IntStream.range(0, trace.size()).filter(i -> i % step == 0).toArray();
-    return new PlottedRun(
-        IntStream.of(at).mapToDouble(trace::deflectionMm).toArray(),
-        IntStream.of(at).mapToDouble(trace::loadN).toArray(),
-        PlottedRun.Kind.CURRENT);
-  }
-
-  private static PlottedRun plotted(TestedRun run, PlottedRun.Kind kind) {
-    StiffnessFit fit = run.evaluation().fit();
-    Readings readings = run.readings();
-    int n = readings.loadN().length;
-    int step = 1 + n / MOST_PLOTTED;
-    int[] at = IntStream.range(0, n).filter(i -> i % step == 0).toArray();
-    return new PlottedRun(
-        IntStream.of(at)
-            .mapToDouble(i -> readings.deflectionMm()[i] - fit.restDeflectionMm())
-            .toArray(),
-        IntStream.of(at).mapToDouble(i -> readings.loadN()[i] - fit.restLoadN()).toArray(),
-        kind);
-  }
-
-  private static FittedLine line(StiffnessFit fit) {
-    return new FittedLine(
-        fit.stiffnessNPerMm(),
-        fit.loadAtZeroDeflectionN()
-            + fit.stiffnessNPerMm() * fit.restDeflectionMm()
-            - fit.restLoadN(),
-        fit.windowFromN(),
-        fit.windowToN());
   }
 
   /** What was worked out for a state once, while nothing that it rests on has changed. */
