@@ -17,6 +17,7 @@ import sagwright.screen.theme.Text;
  */
 public final class AskStrip extends JPanel {
   private static final long serialVersionUID = 1L;
+  private static final int FIGURE_COLUMNS = 5;
 
   private final List<JTextField> fields = new ArrayList<>();
   private final transient Consumer<List<String>> take;
@@ -26,8 +27,14 @@ public final class AskStrip extends JPanel {
    *
    * @param label shown before it
    * @param text that stands in it at first
+   * @param columns as wide as so many letters, where it does not stand alone
    */
-  public record Asked(String label, String text) {}
+  public record Asked(String label, String text, int columns) {
+    /** A field for a figure. */
+    public Asked(String label, String text) {
+      this(label, text, FIGURE_COLUMNS);
+    }
+  }
 
   /**
    * @param words what is asked
@@ -47,7 +54,7 @@ public final class AskStrip extends JPanel {
       if (!each.label().isEmpty()) {
         add(Text.plain(each.label()));
       }
-      JTextField field = new JTextField(each.text(), asked.size() == 1 ? 40 : 5);
+      JTextField field = new JTextField(each.text(), asked.size() == 1 ? 40 : each.columns());
       field.setName(name + "." + (fields.size() + 1));
       field.putClientProperty(
           AccessibleContext.ACCESSIBLE_NAME_PROPERTY,

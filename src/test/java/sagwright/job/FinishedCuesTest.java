@@ -2,6 +2,7 @@ package sagwright.job;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
@@ -12,6 +13,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import sagwright.beam.SetUp;
+import sagwright.beam.Splice;
 import sagwright.grade.ReferenceCue;
 import sagwright.job.FinishedCues.FinishedCue;
 import sagwright.job.InventedBlanks.Spec;
@@ -107,5 +109,39 @@ class FinishedCuesTest {
     assertNull(cue.measured());
     double thinner = InventedBlanks.stiffnessNPerMm(cue("V-1").withButt(29), MIDDLE);
     assertEquals(thinner, cue.stiffnessNPerMm(MIDDLE).value(), 1e-6 * thinner);
+  }
+
+  /** Typed in at the rack, then tested: the run is worked out as that of a spliced shaft. */
+  @Test
+  void aVisitorIsAskedForAgainWithItsOwnSplice() throws Exception {
+    bring(InventedBlanks.untested(cue("V-2")));
+    KeepSplice.Measured typed = new KeepSplice.Measured(460, 4, "ebony African", null, null);
+    new KeepSplice(workshop, SPECIES).keep("V-2", typed);
+    Splice splice = new Splice(1030, 4, 1009, 17_700, 0); // as the published table has this wood
+    bring(InventedBlanks.sheet(cue("V-2"), splice, BUTT));
+    ReferenceCue cue = cues().get(0).cue();
+    assertEquals(splice, cue.splice());
+    assertTrue(cue.isMeasuredAt(BUTT));
+    for (SetUp at : List.of(MIDDLE, BUTT)) {
+      double expected = 1 / InventedBlanks.splicedMmPerN(cue("V-2"), splice, at);
+      assertEquals(expected, cue.stiffnessNPerMm(at).value(), 1e-6 * expected);
+    }
+  }
+
+  @Test
+  void aSpliceThatCannotBeIsRefusedAndLeavesTheRecordAsItWas() throws Exception {
+    bring(InventedBlanks.untested(cue("V-2")));
+    KeepSplice splices = new KeepSplice(workshop, SPECIES);
+    for (KeepSplice.Measured bad :
+        List.of(
+            new KeepSplice.Measured(460, 16, "ebony African", null, null), // the butt is 31 mm
+            new KeepSplice.Measured(1500, 4, "ebony African", null, null),
+            new KeepSplice.Measured(460, 4, "driftwood", null, null),
+            new KeepSplice.Measured(460, 4, null, 1120.0, -1.0))) {
+      WorkshopException refused =
+          assertThrows(WorkshopException.class, () -> splices.keep("V-2", bad));
+      assertTrue(refused.getMessage().startsWith("splice"), refused.getMessage());
+    }
+    assertEquals(1, workshop.blanks().caliperEntries(workshop.blanks().require("V-2")).size());
   }
 }

@@ -7,6 +7,9 @@ import java.util.stream.DoubleStream;
 import sagwright.beam.Flexibility;
 import sagwright.beam.SectionShape;
 import sagwright.beam.SetUp;
+import sagwright.beam.Splice;
+import sagwright.beam.SplicedFlexibility;
+import sagwright.beam.SplicedTaper;
 import sagwright.beam.Station;
 import sagwright.beam.Taper;
 
@@ -42,13 +45,17 @@ public final class InventedBlanks {
 
   public static String sheet(Spec spec, SetUp setUp) {
     double perN = Flexibility.of(taper(spec), setUp).perMm(14) / spec.modulusMPa() + FRAME_MM_PER_N;
+    return sheet(shaft(spec, null), setUp, perN);
+  }
+
+  private static String sheet(String shaft, SetUp setUp, double perN) {
     double[] loads = {0, 2, 4, 6, 8, 10, 12, 14, 16};
     return String.format(
         Locale.ROOT,
         "{\"format\":\"sagwright-sheet/1\",%s,\"setup\":{\"supportAMm\":%s,\"supportBMm\":%s,"
             + "\"loadMm\":%s,\"gaugeMm\":%s,\"frameComplianceMmPerN\":%s},"
             + "\"handRead\":{\"loadN\":[%s],\"deflectionMm\":[%s]}}",
-        shaft(spec),
+        shaft,
         setUp.supportAMm(),
         setUp.supportBMm(),
         setUp.loadMm(),
@@ -58,26 +65,51 @@ public final class InventedBlanks {
         joined(DoubleStream.of(loads).map(load -> load * perN)));
   }
 
+  /** Of a shaft that is spliced already; its run is made by the spliced beam. */
+  public static String sheet(Spec spec, Splice splice, SetUp setUp) {
+    double perN = splicedMmPerN(spec, splice, setUp) + FRAME_MM_PER_N;
+    return sheet(shaft(spec, splice), setUp, perN);
+  }
+
+  /** How far a spliced shaft bends per newton. */
+  public static double splicedMmPerN(Spec spec, Splice splice, SetUp setUp) {
+    return SplicedFlexibility.of(new SplicedTaper(taper(spec), splice), setUp)
+        .mmPerN(spec.modulusMPa(), 14);
+  }
+
   public static String untested(Spec spec) {
-    return "{\"format\":\"sagwright-sheet/1\"," + shaft(spec) + "}";
+    return "{\"format\":\"sagwright-sheet/1\"," + shaft(spec, null) + "}";
   }
 
   /** Its run has three loads that are all alike, and gives no answer. */
   public static String poor(Spec spec) {
     return "{\"format\":\"sagwright-sheet/1\","
-        + shaft(spec)
+        + shaft(spec, null)
         + ",\"setup\":{\"supportAMm\":100,\"supportBMm\":1100,\"loadMm\":600,\"gaugeMm\":600},"
         + "\"handRead\":{\"loadN\":[5,5,5],\"deflectionMm\":[1,1,1]}}";
   }
 
-  private static String shaft(Spec spec) {
+  /**
+   * @param splice null for none
+   */
+  private static String shaft(Spec spec, Splice splice) {
     return String.format(
         Locale.ROOT,
-        "\"shaft\":{\"tag\":\"%s\",\"species\":\"%s\",\"stage\":\"%s\",\"massG\":405,\"stations\":[%s]},"
+        "\"shaft\":{\"tag\":\"%s\",\"species\":\"%s\",\"stage\":\"%s\",\"massG\":405,%s\"stations\":[%s]},"
             + "\"modulusToShearRatio\":14",
         spec.tag(),
         spec.species(),
         spec.stage(),
+        splice == null
+            ? ""
+            : String.format(
+                Locale.ROOT,
+                "\"splice\":{\"fromMm\":%s,\"coreHalfAtButtMm\":%s,\"densityKgM3\":%s,"
+                    + "\"modulusMPa\":%s},",
+                splice.fromMm(),
+                splice.coreHalfAtButtMm(),
+                splice.densityKgM3(),
+                splice.modulusMPa()),
         taper(spec).stations().stream()
             .map(
                 s ->

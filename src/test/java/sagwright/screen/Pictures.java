@@ -86,6 +86,11 @@ public final class Pictures {
     shells.put(
         "rack-record", () -> ShopExample.recordOpened(opened(BenchExample.loading(12.45), "Rack")));
     shells.put(
+        "rack-splice",
+        () ->
+            pressing(
+                ShopExample.recordOpened(opened(BenchExample.loading(12.45), "Rack")), "typed p"));
+    shells.put(
         "rack-new",
         () ->
             ShopExample.blankTyped(

@@ -13,6 +13,7 @@ import javax.swing.JTextField;
 import sagwright.beam.SectionShape;
 import sagwright.beam.SetUp;
 import sagwright.finish.ButtBore;
+import sagwright.job.KeepSplice;
 import sagwright.screen.bench.BenchActions;
 import sagwright.screen.bench.BenchExample;
 import sagwright.screen.bench.BenchScreen;
@@ -281,6 +282,9 @@ final class ShopExample {
 
   /** Does nothing. */
   static class IdleRack implements RackActions {
+    @Override
+    public void splice(String tag, KeepSplice.Measured splice, Reply reply) {}
+
     @Override
     public void open(String tag) {}
 

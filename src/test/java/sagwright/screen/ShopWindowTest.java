@@ -11,6 +11,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import sagwright.job.KeepSplice;
 import sagwright.screen.bench.BenchExample;
 import sagwright.screen.bench.BenchScreen;
 import sagwright.screen.orders.OrdersScreen;
@@ -24,6 +25,7 @@ class ShopWindowTest {
   private final List<BlankEntry> entered = new CopyOnWriteArrayList<>();
   private final List<String> laid = new CopyOnWriteArrayList<>();
   private final List<BlankEntry> measured = new CopyOnWriteArrayList<>();
+  private final List<KeepSplice.Measured> spliced = new CopyOnWriteArrayList<>();
   private final List<String> notes = new CopyOnWriteArrayList<>();
   private final List<String> opened = new CopyOnWriteArrayList<>();
   private final AtomicInteger undone = new AtomicInteger();
@@ -68,6 +70,12 @@ class ShopWindowTest {
               @Override
               public void open(String tag) {
                 opened.add(tag);
+              }
+
+              @Override
+              public void splice(String tag, KeepSplice.Measured splice, Reply reply) {
+                spliced.add(splice);
+                reply.done();
               }
 
               @Override
@@ -219,6 +227,28 @@ class ShopWindowTest {
     window.waitForFocusOn("Rack.control");
     window.press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
     window.waitUntil("it is taken back", () -> undone.get() == 1);
+  }
+
+  @Test
+  void aSpliceIsSaidByAWoodOfTheTableOrByItsFigures() {
+    goTo(KeyEvent.VK_F2, "Rack");
+    window.waitForFocusOn("rack.filter");
+    window.type("25-014");
+    window.press(KeyEvent.VK_ENTER);
+    window.waitForFocusOn("Rack.control");
+    for (String wood : List.of("ebony African", "1120 15500")) {
+      window.press(KeyEvent.VK_P);
+      window.waitForFocusOn("rack.splice.1");
+      for (String text : List.of("18 in", "4", wood)) {
+        window.type(text);
+        window.press(KeyEvent.VK_ENTER);
+      }
+      window.waitForFocusOn("Rack.control");
+    }
+    assertThat(spliced)
+        .containsExactly(
+            new KeepSplice.Measured(457.2, 4, "ebony African", null, null),
+            new KeepSplice.Measured(457.2, 4, null, 1120.0, 15_500.0));
   }
 
   @Test

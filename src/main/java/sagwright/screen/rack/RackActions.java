@@ -1,5 +1,6 @@
 package sagwright.screen.rack;
 
+import sagwright.job.KeepSplice;
 import sagwright.screen.Reply;
 
 /**
@@ -15,6 +16,9 @@ public interface RackActions {
 
   /** Enters newer measurements of a blank; the older ones stay on its record. */
   void measure(BlankEntry blank, Reply reply);
+
+  /** Says that a blank is spliced already, as a visitor's cue is. */
+  void splice(String tag, KeepSplice.Measured splice, Reply reply);
 
   /** Writes a note on a blank's record. */
   void note(String tag, String words, Reply reply);

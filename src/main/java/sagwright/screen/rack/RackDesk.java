@@ -11,6 +11,7 @@ import sagwright.beam.Station;
 import sagwright.job.BlankRecord;
 import sagwright.job.BlankShaft;
 import sagwright.job.KeepBlank;
+import sagwright.job.KeepSplice;
 import sagwright.job.TakeBack;
 import sagwright.job.WoodRecords;
 import sagwright.modulus.Shaft;
@@ -37,6 +38,7 @@ public final class RackDesk extends Desk implements RackActions {
   private final Workshop workshop;
   private final SpeciesTable species;
   private final KeepBlank keepBlank;
+  private final KeepSplice keepSplice;
   private final BlankShaft shafts;
   private final Mailbox<RackView> mailbox;
   private final ShopUnits units;
@@ -62,6 +64,7 @@ public final class RackDesk extends Desk implements RackActions {
     this.clock = clock;
     this.species = species;
     this.keepBlank = new KeepBlank(workshop, species);
+    this.keepSplice = new KeepSplice(workshop, species);
     this.shafts = new BlankShaft(workshop, species);
     this.mailbox = mailbox;
     this.units = mailbox.newest().units();
@@ -207,6 +210,16 @@ public final class RackDesk extends Desk implements RackActions {
         () -> {
           keepBlank.measure(measured(blank), blank.why());
           openTag = blank.tag();
+          show();
+        });
+  }
+
+  @Override
+  public void splice(String tag, KeepSplice.Measured splice, Reply reply) {
+    atWork(
+        reply,
+        () -> {
+          keepSplice.keep(tag, splice);
           show();
         });
   }

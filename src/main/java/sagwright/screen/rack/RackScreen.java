@@ -23,7 +23,8 @@ import sagwright.screen.theme.UnderlinedField;
 /**
  * The rack. What is typed filters the list, Enter opens a record, Ctrl N writes a new blank down,
  * Ctrl S and Ctrl R sort; on a record Enter lays the blank on the bench, M measures it anew, W
- * weighs it, A adds a note, E ends it; Esc goes back, Ctrl Z takes the last action back.
+ * weighs it, P says how it is spliced, A adds a note, E ends it; Esc goes back, Ctrl Z takes the
+ * last action back.
  */
 public final class RackScreen extends Page {
   private static final long serialVersionUID = 1L;
@@ -63,7 +64,7 @@ public final class RackScreen extends Page {
     this.record =
         new RecordPanel(
             new RecordPanel.RecordKeys(
-                this::back, this::measure, this::weigh, this::note, this::end));
+                this::back, this::measure, this::weigh, this::splice, this::note, this::end));
     this.form = new BlankForm(view.units(), this::keep, this::formTyped);
     sides.add(list, Side.LIST.name());
     sides.add(record, Side.RECORD.name());
@@ -109,6 +110,7 @@ public final class RackScreen extends Page {
     key(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), this::enter);
     letter('m', this::measure);
     letter('w', this::weigh);
+    letter('p', this::splice);
     letter('a', this::note);
     letter('e', this::end);
   }
@@ -264,19 +266,41 @@ public final class RackScreen extends Page {
     }
   }
 
+  private void splice() {
+    if (isAtRecord()) {
+      String tag = view.open().tag();
+      ask(
+          "splice",
+          "How " + tag + " is spliced already",
+          SpliceText.asked(view.units()),
+          typed -> spliced(tag, typed));
+    }
+  }
+
+  private void spliced(String tag, List<String> typed) {
+    try {
+      actions.splice(tag, SpliceText.read(typed, view.units()), asked());
+    } catch (ComplaintException e) {
+      complain(e.getMessage());
+    }
+  }
+
   private void ask(String name, String words, Consumer<String> take) {
+    ask(
+        name,
+        words,
+        List.of(new AskStrip.Asked("", "")),
+        typed -> {
+          if (!typed.get(0).isEmpty()) {
+            take.accept(typed.get(0));
+          }
+        });
+  }
+
+  private void ask(
+      String name, String words, List<AskStrip.Asked> asked, Consumer<List<String>> take) {
     isAsking = true;
-    AskStrip strip =
-        new AskStrip(
-            "rack." + name,
-            words,
-            List.of(new AskStrip.Asked("", "")),
-            typed -> {
-              if (!typed.get(0).isEmpty()) {
-                take.accept(typed.get(0));
-              }
-            },
-            this::askedEnough);
+    AskStrip strip = new AskStrip("rack." + name, words, asked, take, this::askedEnough);
     ask(strip);
     strip.focusFirst();
   }

@@ -15,8 +15,8 @@ final class RackWords {
   static final String RECORD = "Enter lays it on the bench.  M measures it anew.";
 
   static final String RECORD_MORE =
-      "W weighs, A adds a note, E ends it, Ctrl Z takes the last action back.  What was measured"
-          + " stays: a newer entry follows it.";
+      "W weighs, P says how it is spliced, A adds a note, E ends it, Ctrl Z takes the last action"
+          + " back.  What was measured stays: a newer entry follows it.";
 
   static final String FORM_MORE = "Other units may be typed: 58 in, 18½ oz, 147.3 cm.";
 

@@ -28,6 +28,7 @@ final class RecordPanel extends JPanel {
     quiet(doings, "back", "back to the rack", "Esc", keys.back());
     quiet(doings, "measure", "measure anew", "M", keys.measure());
     quiet(doings, "weigh", "weigh", "W", keys.weigh());
+    quiet(doings, "splice", "spliced", "P", keys.splice());
     quiet(doings, "note", "note", "A", keys.note());
     quiet(doings, "end", "end", "E", keys.end());
     doings.add(wood, "pushx, alignx right, wmin 0");
@@ -35,7 +36,13 @@ final class RecordPanel extends JPanel {
   }
 
   /** What can be done with a record, by its buttons and its keys. */
-  record RecordKeys(Runnable back, Runnable measure, Runnable weigh, Runnable note, Runnable end) {}
+  record RecordKeys(
+      Runnable back,
+      Runnable measure,
+      Runnable weigh,
+      Runnable splice,
+      Runnable note,
+      Runnable end) {}
 
   private static void quiet(JPanel to, String name, String words, String key, Runnable run) {
     QuietButton button = new QuietButton("record." + name, words, key);
