@@ -214,7 +214,7 @@ class BenchWindowTest {
         .contains("700–1450: 19.58, meets 20.1 ± 8 %")
         .contains("0.1 mm thinner: ");
     assertThat(window.saidBy("finished.notes"))
-        .contains("Since the grade before: was 91 in 100, now 97: run 3 is 0.4 % softer.")
+        .contains("The grade was 91 in 100, now 97: run 3 is 0.4 % softer.")
         .contains("The splice adds hardly anything at 100–1100, 4.6 % at 700–1450.");
     window.press(KeyEvent.VK_ESCAPE);
     window.waitUntil("the bench is back", () -> !window.isSeen("finished.plan"));

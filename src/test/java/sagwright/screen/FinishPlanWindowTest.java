@@ -29,6 +29,7 @@ import sagwright.sheet.OrderReader;
 import sagwright.wood.SpeciesTable;
 import sagwright.workshop.Keeper;
 import sagwright.workshop.Workshop;
+import sagwright.workshop.WorkshopException;
 
 /** An order that is written down is planned in the blanks of a real workshop, by keyboard alone. */
 @CacioTest
@@ -87,6 +88,14 @@ class FinishPlanWindowTest {
     window.press(key, KeyEvent.VK_CONTROL);
   }
 
+  private boolean isKept() {
+    try {
+      return workshop.orders().find("R-0001").isPresent();
+    } catch (WorkshopException e) {
+      throw new AssertionError(e);
+    }
+  }
+
   @Test
   void whatIsTypedIsPlannedInTheBestBlankAndItsLeadIsTakenByOneKey() throws Exception {
     ctrl(KeyEvent.VK_N);
@@ -120,7 +129,7 @@ class FinishPlanWindowTest {
 
     String planned = plan();
     ctrl(KeyEvent.VK_ENTER);
-    window.waitForFocusOn("Orders.control"); // it went back to the list: the order is kept
+    window.waitUntil("the order is kept", this::isKept);
     var kept = OrderReader.read(workshop.orders().require("R-0001").document());
     assertThat(kept.finish().weights()).hasSize(1);
     var graded = new GradeBlank(workshop, SPECIES).grade("25-002", "R-0001").graded();

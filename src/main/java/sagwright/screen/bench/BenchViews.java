@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 import sagwright.bench.BenchSnapshot;
 import sagwright.bench.BenchWarning;
 import sagwright.bench.LineStatistics;
@@ -26,6 +27,7 @@ import sagwright.modulus.Shaft;
 import sagwright.quantity.Figures;
 import sagwright.run.StiffnessFit;
 import sagwright.screen.ShopUnits;
+import sagwright.screen.finish.GradeWords;
 import sagwright.screen.finish.PlanWords;
 import sagwright.survey.SurveyWarning;
 import sagwright.uncertainty.Estimate;
@@ -306,7 +308,17 @@ final class BenchViews {
           .stream()
           .map(Warning::inWords)
           .forEach(warnings::add);
+      changed(state.finished()).ifPresent(warnings::add);
     }
     return warnings.stream().distinct().toList();
+  }
+
+  /** How the grade that was just given differs from the one before it. */
+  static Optional<String> changed(FinishedCue finished) {
+    return Optional.ofNullable(finished.change())
+        .map(
+            change ->
+                "the grade "
+                    + GradeWords.of(change, finished.planned().graded().sureness().chance()));
   }
 }

@@ -10,8 +10,6 @@ import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import sagwright.drawing.Style;
 import sagwright.drawing.TextLine;
-import sagwright.job.GradeChange;
-import sagwright.quantity.Figures;
 import sagwright.screen.Sentence;
 import sagwright.screen.ShaftPicture;
 import sagwright.screen.finish.PlanPicture;
@@ -78,16 +76,6 @@ final class FinishedPanel extends JPanel {
     private static List<String> lines(BenchView view) {
       FinishedCue finished = view.forecast().finished();
       List<String> lines = new ArrayList<>();
-      GradeChange change = finished.change();
-      if (change != null) {
-        lines.add(
-            "Since the grade before: "
-                + Figures.chanceChange(
-                    change.wasChance(), change.isChance(), view.forecast().sureness())
-                + ": "
-                + String.join("; ", change.because())
-                + ".");
-      }
       lines.add(Sentence.of(PlanWords.wanted(finished.planned())));
       String splice = PlanWords.splice(finished.planned());
       if (!splice.isEmpty()) {

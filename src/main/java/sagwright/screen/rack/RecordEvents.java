@@ -18,6 +18,7 @@ import sagwright.job.RecordFigures.Measured;
 import sagwright.quantity.Figures;
 import sagwright.screen.ShopUnits;
 import sagwright.screen.WoodWords;
+import sagwright.screen.finish.GradeWords;
 import sagwright.uncertainty.Estimate;
 import sagwright.workshop.CaliperEntry;
 import sagwright.workshop.Grade;
@@ -92,11 +93,7 @@ final class RecordEvents {
     String signed = grade.initials() == null ? order : order + ", " + grade.initials();
     return change == null
         ? signed
-        : signed
-            + ": "
-            + Figures.chanceChange(change.wasChance(), change.isChance(), grade.basis().sureness())
-            + ": "
-            + String.join("; ", change.because());
+        : signed + ": " + GradeWords.of(change, grade.basis().sureness());
   }
 
   private static void calipers(List<Dated> events, BlankRecord record) {

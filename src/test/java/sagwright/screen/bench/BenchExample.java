@@ -158,7 +158,7 @@ public final class BenchExample {
         v.safety(),
         v.line(),
         null,
-        List.of());
+        BenchViews.changed(v.forecast().finished()).stream().toList());
   }
 
   /** Done, four turns, and a result that does not suit the record. */
