@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.github.caciocavallosilano.cacio.ctc.junit.CacioTest;
-import java.awt.Component;
-import java.awt.Container;
 import java.awt.event.KeyEvent;
 import java.io.ByteArrayInputStream;
 import java.io.PrintWriter;
@@ -157,37 +155,11 @@ class StallWindowTest {
   }
 
   private String said(String name) {
-    return GuiActionRunner.execute(
-        () -> {
-          Component part = showing(frame.target(), name);
-          String said =
-              part == null ? null : part.getAccessibleContext().getAccessibleDescription();
-          return said == null ? "" : said;
-        });
+    return new ShowingParts(frame.target()).said(name);
   }
 
   private void waitForFocus(String name) {
-    waitUntil(
-        name + " has the focus",
-        () ->
-            GuiActionRunner.execute(
-                () -> {
-                  Component part = showing(frame.target(), name);
-                  return part != null && part.isFocusOwner();
-                }));
-  }
-
-  private static Component showing(Container root, String name) {
-    for (Component child : root.getComponents()) {
-      if (name.equals(child.getName()) && child.isShowing()) {
-        return child;
-      }
-      Component found = child instanceof Container inner ? showing(inner, name) : null;
-      if (found != null) {
-        return found;
-      }
-    }
-    return null;
+    waitUntil(name + " has the focus", () -> new ShowingParts(frame.target()).hasFocus(name));
   }
 
   private void waitUntil(String what, BooleanSupplier holds) {

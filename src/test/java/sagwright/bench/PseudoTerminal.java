@@ -5,7 +5,6 @@ import com.sun.jna.Library;
 import com.sun.jna.Native;
 import com.sun.jna.NativeLong;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -104,16 +103,18 @@ public final class PseudoTerminal implements ByteLine {
   /**
    * Takes what was written and no program has read; only where the far end is held open.
    *
-   * @return as text
+   * @return how many lines ended in it
    */
-  public String takeUnread() {
-    StringBuilder unread = new StringBuilder();
+  public int takeUnreadLines() {
+    int lines = 0;
     byte[] some = new byte[4096];
     while (C.X.poll(pollOf(heldSlave, POLLIN), new NativeLong(1), 0) > 0) {
       int count = C.X.read(heldSlave, some, new NativeLong(some.length)).intValue();
-      unread.append(new String(some, 0, count, StandardCharsets.US_ASCII));
+      for (int i = 0; i < count; i++) {
+        lines += some[i] == '\n' ? 1 : 0;
+      }
     }
-    return unread.toString();
+    return lines;
   }
 
   /** Struct pollfd, little endian: int fd, short events, short revents. */

@@ -3,6 +3,7 @@ package sagwright.bench;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.Random;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.locks.LockSupport;
 
 /**
@@ -26,7 +27,7 @@ public final class ToldHead implements AutoCloseable {
   private volatile double perSecondN = 1e9;
   private volatile double loadN;
   private volatile boolean isEnding;
-  private long sent;
+  private final AtomicInteger sent = new AtomicInteger();
 
   public ToldHead(
       ByteLine line, Calibration calibration, int readingsPerSecond, double stiffnessNPerMm) {
@@ -52,6 +53,11 @@ public final class ToldHead implements AutoCloseable {
     return loadN == newtons;
   }
 
+  /** How many readings it has sent. */
+  public int sent() {
+    return sent.get();
+  }
+
   private void live() {
     byte[] heard = new byte[256];
     boolean isMeasuring = false;
@@ -66,6 +72,7 @@ public final class ToldHead implements AutoCloseable {
         if (isMeasuring) {
           for (int i = 0; i < readingsPerSecond / BURSTS_PER_SECOND; i++) {
             line.write(WireFormat.bytes(next()));
+            sent.incrementAndGet();
           }
         }
         LockSupport.parkNanos(1_000_000_000L / BURSTS_PER_SECOND);
@@ -79,9 +86,10 @@ public final class ToldHead implements AutoCloseable {
     double step = perSecondN / readingsPerSecond;
     loadN += Math.max(-step, Math.min(step, toN - loadN));
     double shownN = loadN + NOISE_N * random.nextGaussian();
-    long micros = sent * 1_000_000 / readingsPerSecond;
+    int number = sent.get();
+    long micros = number * 1_000_000L / readingsPerSecond;
     return new Reading(
-        (int) (sent++ % Reading.SEQ_VALUES),
+        number % Reading.SEQ_VALUES,
         micros % Reading.TIME_VALUES,
         (int) Math.round(REST_COUNTS + calibration.load().counts(shownN)),
         Math.round(REST_STEPS + calibration.gauge().steps(loadN / stiffnessNPerMm)),
