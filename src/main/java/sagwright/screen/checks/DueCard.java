@@ -47,10 +47,10 @@ final class DueCard extends CheckCard {
 
   private static List<Column<DueCheck>> columns() {
     return List.of(
-        Column.words("", 150, due -> due.subject().inWords()),
-        Column.words("", 100, due -> due.urgency().inWords()),
-        Column.words("how it stands", 510, DueCheck::standing),
-        Column.words("next", 352, DueCard::next));
+        Column.words("", 172, due -> due.subject().inWords()),
+        Column.words("", 92, due -> due.urgency().inWords()),
+        Column.words("how it stands", 500, DueCheck::standing),
+        Column.words("next", 348, DueCard::next));
   }
 
   /** What is long stands under the list. */
