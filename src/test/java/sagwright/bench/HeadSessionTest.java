@@ -83,6 +83,11 @@ class HeadSessionTest {
         () -> session.snapshot().link() == LinkState.ASKING, () -> session.snapshot().toString());
   }
 
+  /** A loading that goes on for seconds, even as fast as it is played here. */
+  private static Scene longLoading() {
+    return new Scene(80, 5).rest(1).to(15, 3).to(15.5, 120);
+  }
+
   private static void untilLoading(HeadSession session) {
     Waiting.until(
         () -> session.snapshot().test() != null && session.snapshot().test().greatestLoadN() > 5,
@@ -223,7 +228,7 @@ class HeadSessionTest {
   }
 
   @Test
-  void aLineThatFallsSilentIsLostAndSaysSo() throws Exception {
+  void aHeadThatFallsSilentEndsTheTestAndSaysSo() throws Exception {
     PseudoTerminal terminal = terminal();
     closing(
         new PlayedHead(terminal, lines(new Scene(80, 5).rest(1).to(20.5, 2).to(9, 1)), FAST)
@@ -236,7 +241,7 @@ class HeadSessionTest {
                 QUICK,
                 s -> said.add(s.linkInWords())));
     RecordedRun run = Waiting.on(begin(session));
-    assertEquals(Ending.LINE_LOST, run.ending());
+    assertEquals(Ending.HEAD_SILENT, run.ending());
     assertTrue(run.cameOffPeak() && run.allowsAnswer());
     Waiting.until(() -> said.stream().anyMatch(s -> s.contains("fallen silent")), said::toString);
   }
@@ -406,7 +411,7 @@ class HeadSessionTest {
   @Test
   void closingInMidTestEndsItAndKeepsWhatWasRead() throws Exception {
     PseudoTerminal terminal = terminal();
-    closing(new PlayedHead(terminal, lines(ordinary(80)), FAST).start());
+    closing(new PlayedHead(terminal, lines(longLoading()), FAST).start());
     HeadSession session = lasting(terminal.path());
     CompletableFuture<RecordedRun> run = begin(session);
     untilLoading(session);
