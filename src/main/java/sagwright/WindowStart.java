@@ -161,8 +161,8 @@ final class WindowStart implements Windows {
           () -> {
             look.theme().install();
             Shell shell = new Shell();
-            if (opened.isExample()) {
-              shell.mark("example");
+            if (shop.place().isPractice()) {
+              shell.mark(opened.isExample() ? "example" : "practice");
             }
             Consumer<String> layOnBench =
                 tag -> {

@@ -36,8 +36,11 @@ import sagwright.workshop.WorkshopException;
 @CacioTest
 @Tag("window")
 class WholeJobWindowTest {
-  /** A practice test takes its own time: some seconds of rest, loading and letting off. */
-  private static final Duration DEADLINE = Duration.ofSeconds(90);
+  /**
+   * A practice test takes its own time: some seconds of rest, loading and letting off. What is seen
+   * on the way may be gone before a busy machine looks: only what stays is waited for.
+   */
+  private static final Duration DEADLINE = Duration.ofSeconds(180);
 
   private static final Keeper KEEPER = new Keeper(InstantSource.system(), "test");
 
@@ -98,7 +101,6 @@ class WholeJobWindowTest {
     waitForFocus("Bench.control");
     waitUntil("the head is there", () -> said("stage").startsWith("ready"));
     press(KeyEvent.VK_SPACE);
-    waitUntil("load is put on", () -> said("stage").startsWith("load slowly"));
     waitUntil("a verdict is said", () -> said("answer").contains("in 100"));
     String answer = said("answer");
     assertThat(answer).contains("modulus").contains("GPa");
@@ -144,13 +146,13 @@ class WholeJobWindowTest {
     waitForFocus("bench.tag");
     typeAndEnter(PracticeRack.FIRST_TAG);
     waitForFocus("bench.guess");
+    assertThat(said("rail")).isEqualTo("practice");
     waitUntil("the head is there", () -> said("stage").startsWith("ready"));
     robot.enterText("3.9");
     press(KeyEvent.VK_TAB);
     waitForFocus("bench.hand");
     robot.enterText("TH");
     press(KeyEvent.VK_SPACE); // the pedal, from whichever field
-    waitUntil("load is put on", () -> said("stage").startsWith("load slowly"));
     waitUntil("the bench has answered", () -> said("answer").contains("GPa"));
     press(KeyEvent.VK_G);
     waitUntil(
@@ -183,7 +185,6 @@ class WholeJobWindowTest {
       open(null);
       waitForFocus("start.file");
       press(KeyEvent.VK_F6);
-      waitUntil("it says how far it is", () -> said("foot").startsWith("Making the example"));
       waitUntil(
           "the example is open",
           () -> {

@@ -1,9 +1,11 @@
 package sagwright.example;
 
 import java.io.IOException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Comparator;
@@ -46,6 +48,7 @@ public final class ExampleWorkshop {
   static final int TESTING_EARLY_SINCE_DAYS_AGO = 600;
   static final int GUESSING_SINCE_DAYS_AGO = 310;
 
+  private static final Duration LONGEST_MAKING = Duration.ofHours(1);
   private static final String BEING_MADE = "example-being-made-";
 
   private final SpeciesTable species;
@@ -75,6 +78,7 @@ public final class ExampleWorkshop {
     Path place = null;
     try {
       Files.createDirectories(folder);
+      sweep(folder);
       place = Files.createTempDirectory(folder, BEING_MADE);
       Path part = place.resolve(file.getFileName());
       write(part, today, progress);
@@ -125,6 +129,18 @@ public final class ExampleWorkshop {
             workshop.settings().set(Settings.EXAMPLE, today.toString());
           });
       workshop.requireWhole();
+    }
+  }
+
+  /** Takes away what a power cut left half made; what another program makes just now is younger. */
+  private static void sweep(Path folder) throws IOException {
+    Instant old = Instant.now().minus(LONGEST_MAKING);
+    try (DirectoryStream<Path> left = Files.newDirectoryStream(folder, BEING_MADE + "*")) {
+      for (Path place : left) {
+        if (Files.getLastModifiedTime(place).toInstant().isBefore(old)) {
+          takeAway(place);
+        }
+      }
     }
   }
 

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.LocalDate;
@@ -231,8 +232,11 @@ class ExampleWorkshopTest {
   }
 
   @Test
-  void whatIsBrokenOffLeavesNothing(@TempDir Path own) throws IOException {
+  void whatIsBrokenOffLeavesNothingNorWhatAPowerCutLeft(@TempDir Path own) throws IOException {
     Path file = own.resolve("example.db");
+    Path cutOff = Files.createDirectory(own.resolve("example-being-made-1"));
+    Files.writeString(cutOff.resolve("example.db"), "half of it");
+    Files.setLastModifiedTime(cutOff, FileTime.from(Instant.parse("2026-01-01T00:00:00Z")));
     assertThrows(
         IllegalStateException.class,
         () ->
