@@ -20,6 +20,9 @@ final class LoadCourse {
   private static final double REST_BAND = 0.05;
   private static final double NEAR_GREATEST = 0.97;
 
+  /** Share of the load that a hand does not put on from one block to the next. */
+  private static final double MOST_STEP = 0.25;
+
   /** A run that begins with more of its load on has no rest to reckon from. */
   private static final double LEAST_RISE = 0.25;
 
@@ -78,13 +81,25 @@ final class LoadCourse {
     double courseNoise = 1.3 * noiseN / Math.sqrt(blocks.size());
     double leaving =
         Math.min(MOST_LEAVING * range, Math.max(4 * courseNoise, LEAST_LEAVING * range));
-    lastAtRest = -1;
-    for (int b = peak - 1; b >= 0 && lastAtRest < 0; b--) {
-      if (blocks.loadN(b) <= level + leaving) {
-        lastAtRest = b;
-      }
-    }
+    lastAtRest = lastAtRest(level + leaving, level + MOST_STEP * range);
     takeZero(level, Math.max(leaving, REST_BAND * range));
+  }
+
+  /**
+   * The last block at rest before the greatest load. A reading that drops out for a moment is no
+   * rest: no hand brings a load back at once to where it was. So one that the load leaves by a jump
+   * counts only where there is no other.
+   */
+  private int lastAtRest(double restN, double jumpN) {
+    int last = -1;
+    for (int b = peak - 1; b >= 0; b--) {
+      boolean leaves = blocks.loadN(b) <= restN && blocks.loadN(b + 1) > restN;
+      if (leaves && blocks.loadN(b + 1) <= jumpN) {
+        return b;
+      }
+      last = leaves ? Math.max(last, b) : last;
+    }
+    return last;
   }
 
   /**

@@ -28,6 +28,22 @@ public sealed interface RunWarning extends Warning {
     }
   }
 
+  /** The deflection jumps on the way up; the line was fitted on one side of the jump. */
+  record Slipped(double atLoadN, double jumpMm, double fromN, double toN) implements RunWarning {
+    @Override
+    public String inWords() {
+      return "at "
+          + Figures.of(atLoadN)
+          + " N the deflection jumps by "
+          + Figures.of(jumpMm)
+          + " mm, as if the shaft or the gauge had slipped: fitted on one side of it, from "
+          + Figures.of(fromN)
+          + " to "
+          + Figures.of(toN)
+          + " N";
+    }
+  }
+
   /** The lower part runs steeper than the line, but the scatter is too great to call it a bend. */
   record SteeperBelow(double percent) implements RunWarning {
     @Override

@@ -64,6 +64,10 @@ final class SampledRunFit {
       double change = 100 * part.slopeChange() / line.slope();
       warnings.add(new RunWarning.BranchBends(fromN, toN, greatestN, change));
     }
+    if (part.slip() != null) {
+      double atN = branch.progress(part.slip().block()) * course.rangeN();
+      warnings.add(new RunWarning.Slipped(atN, part.slip().jumpMm(), fromN, toN));
+    }
     double uncertaintyNPerMm = lineUncertainty();
     warnOfScatter();
     if (hysteresis.broke()) {

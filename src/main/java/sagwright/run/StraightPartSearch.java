@@ -1,7 +1,9 @@
 package sagwright.run;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Finds the stretch of a loading branch to fit: the one with the most certain slope among those
@@ -93,7 +95,11 @@ final class StraightPartSearch {
           "too few samples: fewer than " + LEAST_SAMPLES + " clean ones on the loading branch");
     }
     if (isStraight(widest) && widest.bias * widest.bias < FREE_OF_TOE * widest.variance) {
-      return new StraightPart(widest.from, widest.to, false, 0);
+      return StraightPart.straight(widest.from, widest.to);
+    }
+    StraightPart besideSlip = besideSlip(widest);
+    if (besideSlip != null) {
+      return besideSlip;
     }
     heedSlowScatter(widest);
     List<Stretch> all = stretches();
@@ -108,9 +114,25 @@ final class StraightPartSearch {
     }
     if (sides.softBelow && best.low > TOE_MAY_REACH + STEP / 2) {
       double upward = bendAlongBranch() * (1 - best.middle());
-      return new StraightPart(best.from, best.to, true, Math.max(halvesDiffer(best), upward));
+      return StraightPart.bending(best.from, best.to, Math.max(halvesDiffer(best), upward));
     }
-    return new StraightPart(best.from, best.to, false, 0);
+    return StraightPart.straight(best.from, best.to);
+  }
+
+  /** The surer side of a slip, if there is one and a side of it is straight; else null. */
+  private StraightPart besideSlip(Stretch widest) {
+    Slip slip = Slip.on(branch, widest.from, widest.to, varianceN2);
+    if (slip == null) {
+      return null;
+    }
+    varianceN2 = Math.max(varianceN2, slip.varianceN2());
+    return Stream.of(
+            stretch(widest.low, branch.progress(slip.block())),
+            stretch(Math.nextUp(branch.progress(slip.block() + 1)), widest.high))
+        .filter(side -> side != null && isStraight(side))
+        .min(Comparator.comparingDouble(Stretch::cost))
+        .map(side -> new StraightPart(side.from, side.to, false, 0, slip))
+        .orElse(null);
   }
 
   /**
@@ -188,7 +210,7 @@ final class StraightPartSearch {
    */
   private StraightPart surest(List<Stretch> stretches) {
     Stretch first = stretches.get(0);
-    StraightPart best = new StraightPart(first.from, first.to, true, MOST_CHANGE * first.slope);
+    StraightPart best = StraightPart.bending(first.from, first.to, MOST_CHANGE * first.slope);
     double least = Double.POSITIVE_INFINITY;
     double along = bendAlongBranch();
     for (Stretch s : stretches) {
@@ -196,7 +218,7 @@ final class StraightPartSearch {
       double doubt = (s.variance + change * change / 3) / (s.slope * s.slope);
       if (doubt < least) {
         least = doubt;
-        best = new StraightPart(s.from, s.to, true, Math.min(change, MOST_CHANGE * s.slope));
+        best = StraightPart.bending(s.from, s.to, Math.min(change, MOST_CHANGE * s.slope));
       }
     }
     return best;

@@ -8,6 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** How the loading branch of drawn runs is found, with what is wrong with them in benches. */
 class StiffnessFinderTest {
@@ -256,6 +258,17 @@ class StiffnessFinderTest {
     StiffnessFit fit = run.fit();
     assertRight(fit);
     assertTrue(fit.windowFromN() > 3.5, () -> "from " + fit.windowFromN());
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {250, 400, 550, 700})
+  void readingsThatDropOutForAMomentAreNoRest(int from) throws PoorRunException {
+    DrawnRun run = DrawnRun.ordinary();
+    for (int i = from; i < from + 15; i++) {
+      run.loadN[i] = 0;
+      run.deflectionMm[i] = 0;
+    }
+    assertRight(run.fit());
   }
 
   @Test

@@ -46,6 +46,9 @@ final class SyntheticRun {
   /** By how long the gauge's readings lag behind the load's. */
   double gaugeLagS;
 
+  /** By how far the gauge jumps when the load first passes half of its greatest. */
+  double slipMm;
+
   /** Standard deviation of a slow wander of the gauge that lasts about half a second. */
   double slowNoiseMm;
 
@@ -85,8 +88,12 @@ final class SyntheticRun {
           slackMm * Math.min(1, Math.max(0, (time[i] - restS * 0.7) / (restS * 0.3 + 1e-9)));
       double toe = toeMm * (1 - Math.exp(-f / toeN));
       double bend = 1 + softening * f / peakN;
+      double slip = highest > peakN / 2 ? slipMm : 0;
       double d =
-          (f * bend + creep + loop) / stiffnessNPerMm + (f > 0 || slackMm > 0 ? slack : 0) + toe;
+          (f * bend + creep + loop) / stiffnessNPerMm
+              + (f > 0 || slackMm > 0 ? slack : 0)
+              + toe
+              + slip;
       if (i % gaugeEvery == 0 || i == 0) {
         held = rounded(d + slow + noiseMm * gaussian() + offsetMm, stepMm);
       }

@@ -1,13 +1,17 @@
 package sagwright.run;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Hundreds of invented runs of known stiffness: the answer lies within 0.3 % or four of its
@@ -82,6 +86,47 @@ class SyntheticStudyTest {
     }
     assertTrue(bends <= 2, bends + " of " + runs + " straight branches were said to bend");
     assertEquals(0, Math.sqrt(squares / runs), 0.016, "what 3 % of the load leaves uncertain");
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0.05, 0.2, -0.2, 1})
+  void aSlipIsSaidAndOneSideOfItFitted(double slipMm) throws PoorRunException {
+    for (int seed = 1; seed <= RUNS; seed++) {
+      SyntheticRun run = new SyntheticRun(seed);
+      run.slipMm = slipMm;
+      StiffnessFit fit = StiffnessFinder.find(run.make(), DrawnRun.STATED);
+      assertEquals(
+          run.stiffnessNPerMm, fit.stiffnessNPerMm(), 0.003 * run.stiffnessNPerMm, "seed " + seed);
+      RunWarning.Slipped slipped = slipIn(fit);
+      assertNotNull(slipped, "seed " + seed + ": " + fit.warnings());
+      assertEquals(slipMm, slipped.jumpMm(), 0.01, "seed " + seed);
+      assertEquals(run.peakN / 2, slipped.atLoadN(), 0.05 * run.peakN, "seed " + seed);
+    }
+  }
+
+  @Test
+  void noBendToeOrHandThatGoesBackIsTakenForASlip() throws PoorRunException {
+    for (int seed = 1; seed <= RUNS; seed++) {
+      for (Consumer<SyntheticRun> change :
+          List.<Consumer<SyntheticRun>>of(
+              r -> r.softening = 0.02,
+              r -> r.softening = 0.2,
+              r -> toe(r, 0.3, 3),
+              r -> toe(r, 0.8, 1),
+              r -> r.wander = 0.9)) {
+        SyntheticRun run = new SyntheticRun(seed);
+        change.accept(run);
+        assertNull(slipIn(StiffnessFinder.find(run.make(), DrawnRun.STATED)), "seed " + seed);
+      }
+    }
+  }
+
+  private static RunWarning.Slipped slipIn(StiffnessFit fit) {
+    return fit.warnings().stream()
+        .filter(w -> w instanceof RunWarning.Slipped)
+        .map(w -> (RunWarning.Slipped) w)
+        .findFirst()
+        .orElse(null);
   }
 
   @Test
