@@ -95,6 +95,16 @@ public final class Pictures {
         () ->
             ShopExample.blankTyped(
                 pressing(opened(BenchExample.empty(), "Rack"), "ctrl pressed N")));
+    shells.put(
+        "rack-pitch",
+        () ->
+            ShopExample.stationsAtAPitch(
+                pressing(opened(BenchExample.empty(), "Rack"), "ctrl pressed N")));
+    shells.put(
+        "rack-weigh",
+        () ->
+            pressing(
+                ShopExample.recordOpened(opened(BenchExample.loading(12.45), "Rack")), "typed w"));
     shells.put("rack-empty", () -> ShopExample.shellWithoutBlanks("Rack"));
     shells.put("orders", () -> opened(BenchExample.loading(12.45), "Orders"));
     shells.put(

@@ -219,6 +219,20 @@ final class ShopExample {
     return shell;
   }
 
+  /** As a caliper types at a pitch, one of them misread. */
+  static Shell stationsAtAPitch(Shell shell) {
+    type(shell, "blank.tag", "25-016");
+    type(shell, "blank.length", "1490");
+    type(shell, "blank.grain lines", "9");
+    type(shell, "blank.looks", "a dark fleck at 900");
+    type(shell, "blank.pitch", "150");
+    double[] depths = {12.1, 13.92, 15.71, 17.6, 19.44, 22.26, 23.1, 24.9, 26.71};
+    for (int i = 0; i < depths.length; i++) {
+      type(shell, "stations." + (i + 1) + ".2", String.valueOf(depths[i]));
+    }
+    return shell;
+  }
+
   static void type(Shell shell, String name, String text) {
     ((JTextField) named(shell, name)).setText(text);
   }

@@ -140,7 +140,7 @@ public final class ChooseScreen extends Page {
             ? ChooseFoot.ofAllOrders(view, allOrders.marked())
             : ChooseFoot.ofPicks(view, picked);
     control().say(says.control(), "Enter");
-    control().setEnabled(says.canPromise());
+    control().setEnabled(says.canPromise() && !isAsking);
     if (complaint.isEmpty()) {
       foot().say(says.first(), says.second());
     } else {
@@ -237,6 +237,7 @@ public final class ChooseScreen extends Page {
             },
             this::askedEnough);
     ask(strip);
+    showPicks();
     strip.focusFirst();
   }
 
@@ -244,6 +245,7 @@ public final class ChooseScreen extends Page {
     isAsking = false;
     complaint = "";
     ask(null);
+    showPicks();
     toWork();
   }
 

@@ -143,6 +143,7 @@ public final class RackScreen extends Page {
 
   private void words() {
     boolean inList = side == Side.LIST;
+    control().setEnabled(!isAsking);
     filter.setVisible(inList);
     switch (side) {
       case LIST -> {
@@ -302,6 +303,7 @@ public final class RackScreen extends Page {
     isAsking = true;
     AskStrip strip = new AskStrip("rack." + name, words, asked, take, this::askedEnough);
     ask(strip);
+    words();
     strip.focusFirst();
   }
 
@@ -350,6 +352,7 @@ public final class RackScreen extends Page {
     if (isAsking) {
       isAsking = false;
       ask(null);
+      words();
       focus();
     }
     words();
