@@ -25,6 +25,7 @@ public final class Foot extends Picture {
   private static final double LEAST_LARGE = 20;
 
   private static final double SMALL = 14;
+  private static final String BETWEEN_SENTENCES = "  ";
 
   private String first = "";
   private String second = "";
@@ -46,6 +47,20 @@ public final class Foot extends Picture {
     return first + " " + second;
   }
 
+  /** Broken between two sentences where that can be, that none is torn for a word. */
+  private List<String> smallLines(Graphics2D g, Font font, double width) {
+    if (TextLine.wrapped(g, second, font, width).size() == 1) {
+      return List.of(second);
+    }
+    int end = second.lastIndexOf(BETWEEN_SENTENCES);
+    while (end > 0 && TextLine.wrapped(g, second.substring(0, end), font, width).size() > 1) {
+      end = second.lastIndexOf(BETWEEN_SENTENCES, end - 1);
+    }
+    return end > 0
+        ? List.of(second.substring(0, end), second.substring(end).trim())
+        : TextLine.wrapped(g, second, font, width);
+  }
+
   private static String rest(List<String> lines) {
     return String.join(" ", lines.subList(1, lines.size()));
   }
@@ -63,7 +78,7 @@ public final class Foot extends Picture {
     }
     if (line.width(g) <= area.getWidth()) {
       Font least = lettering.regular(SMALL);
-      List<String> lines = TextLine.wrapped(g, second, least, area.getWidth());
+      List<String> lines = smallLines(g, least, area.getWidth());
       boolean isOne = lines.size() == 1;
       line.fromLeft(g, 0, isOne ? 33 : 27);
       double below = isOne ? 60 : 50;

@@ -87,7 +87,7 @@ final class SurveyViews {
         next.setUp(),
         String.format(
             Locale.ROOT,
-            "supports at %.0f and %.0f, load and gauge at %.0f mm: leaves ± %.0f %%, now ± %.0f %%",
+            "supports %.0f and %.0f, load and gauge %.0f mm: ± %.0f %%, now ± %.0f %%",
             next.setUp().supportAMm(),
             next.setUp().supportBMm(),
             next.setUp().loadMm(),

@@ -73,10 +73,10 @@ final class TrustExample {
         List.of(
             new SurveyView.Next(
                 new SetUp(20, 490, 255, 255, 0),
-                "supports at 20 and 490, load and gauge at 255 mm: leaves ± 6 %, now ± 7 %"),
+                "supports 20 and 490, load and gauge 255 mm: ± 6 %, now ± 7 %"),
             new SurveyView.Next(
                 new SetUp(890, 1470, 1180, 1180, 0),
-                "supports at 890 and 1470, load and gauge at 1180 mm: leaves ± 5 %, now ± 6 %")),
+                "supports 890 and 1470, load and gauge 1180 mm: ± 5 %, now ± 6 %")),
         new ModulusScene(
             taper,
             along,
