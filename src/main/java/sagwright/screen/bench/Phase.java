@@ -15,7 +15,7 @@ public enum Phase {
   /** The next run of a series waits for the shaft to be turned. */
   TURN("turn the shaft", ""),
   BROKEN_OFF("broken off", "what was read is kept, set aside; Space tests again"),
-  LINE_LOST("line lost", "what was read is kept"),
+  LINE_LOST("line lost", "what was read is kept; Space tests again"),
   NO_ANSWER("no answer", "");
 
   private final String instruction;
