@@ -67,8 +67,7 @@ final class AfterRun {
       now.become(Phase.BROKEN_OFF, "");
     } else if (run.outcome().answer() == null) {
       boolean lost = run.ending().equals(Ending.LINE_LOST.inWords());
-      now.become(
-          lost ? Phase.LINE_LOST : Phase.NO_ANSWER, lost ? "" : run.outcome().noAnswer());
+      now.become(lost ? Phase.LINE_LOST : Phase.NO_ANSWER, lost ? "" : run.outcome().noAnswer());
     } else {
       TestedRun tested = shop.tested(run);
       now.guessing().answered(tested);
