@@ -55,8 +55,10 @@ final class TaperFields extends JPanel {
     name = form.field(KEEP, "");
     name.addActionListener(e -> keep());
     table.whenOpened(kept -> use.accept(kept.taper()));
-    key(KeyEvent.VK_DELETE, () -> onSelected(this::delete));
-    key(KeyEvent.VK_R, () -> onSelected(this::rename));
+    key(KeyStroke.getKeyStroke(KeyEvent.VK_DELETE, 0), () -> onSelected(this::delete));
+    // as it is typed, or the letter would follow the focus into the name
+    key(KeyStroke.getKeyStroke('r'), () -> onSelected(this::rename));
+    key(KeyStroke.getKeyStroke('R'), () -> onSelected(this::rename));
     add(form);
     add(note, "wmin 0");
     add(Lists.scrolled(table), "hmin 60, grow");
@@ -69,13 +71,12 @@ final class TaperFields extends JPanel {
     }
   }
 
-  private void key(int keyCode, Runnable run) {
-    String key = "taper" + keyCode;
-    table.getInputMap().put(KeyStroke.getKeyStroke(keyCode, 0), key);
+  private void key(KeyStroke stroke, Runnable run) {
+    table.getInputMap().put(stroke, stroke.toString());
     table
         .getActionMap()
         .put(
-            key,
+            stroke.toString(),
             new AbstractAction() {
               private static final long serialVersionUID = 1L;
 
