@@ -1,6 +1,5 @@
 package sagwright.screen.orders;
 
-import java.awt.CardLayout;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.JPanel;
@@ -17,8 +16,6 @@ import sagwright.grade.OrderPractice;
 import sagwright.grade.OrderRemarks;
 import sagwright.grade.OrderWarning;
 import sagwright.screen.ComplaintException;
-import sagwright.screen.theme.ColumnsLayout;
-import sagwright.screen.theme.Lists;
 
 /**
  * An order to be written down, on three leaves: shape, ask and caller; what is fitted at tip and
@@ -30,19 +27,8 @@ final class OrderForm extends JPanel {
   /** Room for a quantity in both systems, at zoom 1. */
   static final int BOTH_SYSTEMS_WIDTH = 150;
 
-  /** The leaves, as the page's head names them. */
-  static final List<String> LEAVES = List.of("shape and ask", "tip and butt", "places and tapers");
-
-  /** What a person may not guess of each. */
-  static final List<String> HINTS =
-      List.of(
-          "58 in, 18½ oz, 147.3 cm.  Stiffness: a figure, a word, as 25-020 + 10 %; arrows choose.",
-          "A wood of the table brings its density and modulus; a metal its density.",
-          "What is typed here goes before the shop's usual places.");
-
   private final transient Consumer<OrderDraft> listener;
-  private final CardLayout cards = new CardLayout();
-  private final JPanel leaves = new JPanel(cards);
+  private final OrderLeaves leaves = new OrderLeaves();
   private final ShapeFields shape;
   private final AskFields ask;
   private final CallerFields caller;
@@ -55,7 +41,6 @@ final class OrderForm extends JPanel {
   private final WarningsPicture warnings = new WarningsPicture();
   private transient OrdersView view;
   private transient Order known;
-  private int leaf;
   private boolean filling;
 
   /**
@@ -79,41 +64,10 @@ final class OrderForm extends JPanel {
     weights = new WeightFields(this::redraw);
     planing = new PlaningFields(this::redraw);
     tapers = new TaperFields(actions, this::use, say);
-    leaves.add(main(), LEAVES.get(0));
-    leaves.add(fittings(), LEAVES.get(1));
-    leaves.add(places(), LEAVES.get(2));
+    leaves.addShape(shape, OrderLeaves.stack(ask, listening), OrderLeaves.stack(caller, warnings));
+    leaves.addFitting(fitting, weights);
+    leaves.addPlaces(OrderLeaves.column(setUps, planing), tapers);
     add(leaves, "wmin 0, hmin 0");
-  }
-
-  private JPanel main() {
-    JPanel main = new JPanel(new ColumnsLayout(0.018, 29.5, 44, 26.5));
-    JPanel middle = new JPanel(new MigLayout("insets 0, gap 0 2, wrap", "[grow,fill]", "[][grow]"));
-    middle.add(ask, "wmin 0");
-    middle.add(listening, "wmin 0, hmin 0, grow");
-    JPanel right = new JPanel(new MigLayout("insets 0, gap 0 4, wrap", "[grow,fill]", "[][grow]"));
-    right.add(caller, "wmin 0");
-    right.add(warnings, "wmin 0, grow");
-    main.add(shape);
-    main.add(middle);
-    main.add(right);
-    return main;
-  }
-
-  private JPanel fittings() {
-    JPanel both = new JPanel(new ColumnsLayout(0.02, 63, 37));
-    both.add(fitting);
-    both.add(weights);
-    return both;
-  }
-
-  private JPanel places() {
-    JPanel left = new JPanel(new MigLayout("insets 0, gap 0 4, wrap", "[grow,fill]", ""));
-    left.add(setUps, "wmin 0");
-    left.add(planing, "wmin 0");
-    JPanel both = new JPanel(new ColumnsLayout(0.03, 43, 54));
-    both.add(Lists.scrolled(left));
-    both.add(tapers);
-    return both;
   }
 
   /** Empties the form for a new order. */
@@ -137,7 +91,8 @@ final class OrderForm extends JPanel {
       shape.fill(order.finish().taper());
     }
     filling = false;
-    turnTo(0);
+    leaves.show(0);
+    focusFirst();
     redraw();
   }
 
@@ -166,35 +121,33 @@ final class OrderForm extends JPanel {
     return known == null;
   }
 
-  /** Which leaf is open, counted from 0. */
-  int leaf() {
-    return leaf;
+  OrderLeaves leaves() {
+    return leaves;
   }
 
-  /** Turns to a leaf, round and round; the focus goes to its first field. */
-  void turnTo(int next) {
-    show(next);
-    switch (leaf) {
+  /** Turns to the leaf behind this one (1) or before it (-1); the focus goes to its first field. */
+  void turn(int by) {
+    leaves.show(leaves.open() + by);
+    focusFirst();
+  }
+
+  private void focusFirst() {
+    switch (leaves.open()) {
       case 0 -> shape.focusFirst();
       case 1 -> fitting.focusFirst();
       default -> setUps.focusFirst();
     }
   }
 
-  private void show(int next) {
-    leaf = Math.floorMod(next, LEAVES.size());
-    cards.show(leaves, LEAVES.get(leaf));
-  }
-
   /** Goes to the stiffness asked at the front (0), the middle (1), the butt (2). */
   void toStiffness(int place) {
-    show(0);
+    leaves.show(0);
     ask.stiffness(place).requestFocusInWindow();
   }
 
   /** Takes back what was done last to a kept taper; else false. */
   boolean undoTaper() {
-    boolean isOpen = leaf == 2;
+    boolean isOpen = leaves.open() == OrderLeaves.TAPERS;
     if (isOpen) {
       tapers.undo();
     }

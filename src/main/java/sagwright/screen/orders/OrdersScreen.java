@@ -108,7 +108,7 @@ public final class OrdersScreen extends Page {
   }
 
   private void turn(int by) {
-    form.turnTo(form.leaf() + by);
+    form.turn(by);
     words();
   }
 
@@ -159,11 +159,11 @@ public final class OrdersScreen extends Page {
     turning.setVisible(inForm);
     if (inForm) {
       title.setText(form.isNew() ? "New order" : "Change an order");
-      details.setText((form.leaf() + 1) + " of 3: " + OrderForm.LEAVES.get(form.leaf()));
+      details.setText(form.leaves().name());
       foot()
           .say(
               complaint.isEmpty() ? "Enter goes on.  Ctrl Enter keeps it." : complaint,
-              OrderForm.HINTS.get(form.leaf()));
+              form.leaves().hint());
       control().say("Keep", "Ctrl Enter");
     } else {
       title.setText("Orders");

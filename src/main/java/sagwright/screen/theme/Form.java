@@ -50,7 +50,7 @@ public final class Form extends JPanel {
     super(
         new MigLayout(
             "insets 0 2 0 2, gap 10 4, hidemode 3",
-            "[][grow,fill]0[]0[]6[" + behindWidth + "::]",
+            "[][grow,fill,shrinkprio 200]0[]0[]6[" + behindWidth + "::]",
             ""));
     this.changed = changed;
     this.behindWidth = behindWidth;
