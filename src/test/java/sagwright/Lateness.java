@@ -3,7 +3,7 @@ package sagwright;
 import java.util.concurrent.locks.LockSupport;
 
 /** How long a thread that is ready to run had to wait for a processor, at the worst so far. */
-final class Lateness implements AutoCloseable {
+public final class Lateness implements AutoCloseable {
   private static final long NAP_NANOS = 5_000_000;
 
   private final Thread thread = new Thread(this::nap, "lateness");
@@ -14,13 +14,13 @@ final class Lateness implements AutoCloseable {
     thread.setDaemon(true);
   }
 
-  static Lateness watch() {
+  public static Lateness watch() {
     Lateness lateness = new Lateness();
     lateness.thread.start();
     return lateness;
   }
 
-  double worstS() {
+  public double worstS() {
     return worstNanos / 1e9;
   }
 
