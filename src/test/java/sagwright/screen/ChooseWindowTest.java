@@ -34,6 +34,7 @@ class ChooseWindowTest {
   @BeforeEach
   void open(@TempDir Path folder) throws Exception {
     workshop = ChooseWorkshop.create(folder);
+    workshop.notes().add(workshop.blanks().require("25-002"), "rings like a bell");
     window = WindowUnderTest.open(this::shell);
     window.press(KeyEvent.VK_F2);
     window.waitForFocusOn("choose.rows");
@@ -107,8 +108,7 @@ class ChooseWindowTest {
   }
 
   @Test
-  void picksAreLookedAtCloselyAndWhatRanksIsSetByKeyboardAlone() throws Exception {
-    workshop.notes().add(workshop.blanks().require("25-002"), "rings like a bell");
+  void picksAreLookedAtCloselyAndWhatRanksIsSetByKeyboardAlone() {
     waitForRow("1 of 2: 25-002, pick 1");
     window.press(KeyEvent.VK_C);
     window.waitUntil(
