@@ -40,6 +40,8 @@ public final class KeepTapers {
   }
 
   /**
+   * Keeps a taper under a name of the shop's own.
+   *
    * @param taper round, its first knot at 0 and its last at its length
    */
   public void keep(String name, Taper taper) throws WorkshopException {

@@ -23,7 +23,6 @@ final class AskFields extends JPanel {
   private static final int BEHIND_WIDTH = 156;
 
   private final Form form;
-  private final transient Runnable changed;
   private final transient AskRow front;
   private final transient AskRow middle;
   private final transient AskRow butt;
@@ -41,7 +40,6 @@ final class AskFields extends JPanel {
   AskFields(ShopUnits units, SetUpFields setUps, Runnable changed) {
     super(new MigLayout("insets 0", "[grow,fill]", ""));
     this.setUps = setUps;
-    this.changed = changed;
     form = new Form("ask", changed, BEHIND_WIDTH);
     front = new AskRow(form, "front", "F6");
     middle = new AskRow(form, "middle", "F7");

@@ -112,7 +112,7 @@ final class CallerFields extends JPanel {
       try {
         return LocalDate.parse(typed, form);
       } catch (DateTimeParseException e) {
-        continue; // another form, or none
+        // another form, or none
       }
     }
     throw new ComplaintException("promised: a day as 2027-06-30 or 30.6.2027, not " + typed);
