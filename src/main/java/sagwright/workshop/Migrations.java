@@ -11,7 +11,7 @@ import java.util.List;
 import org.jdbi.v3.core.Handle;
 
 /**
- * Brings a file to the version that this program knows: numbered scripts, each in one transaction,
+ * Brings a file to the version that this program knows: numbered scripts, all in one transaction,
  * counted in {@code PRAGMA user_version}. A copy is made before an older file is changed.
  */
 final class Migrations {
@@ -41,7 +41,11 @@ final class Migrations {
   }
 
   void bringUpToDate(Database database) throws WorkshopException {
-    int version = database.read(handle -> version(database.file(), handle));
+    if (database.read(this::isUpToDate)) {
+      return;
+    }
+    // nobody else writes meanwhile: a file that another program is making is seen whole
+    int version = database.write(handle -> version(database.file(), handle));
     if (version > scripts.size()) {
       throw new WorkshopException(
           "the workshop "
@@ -55,17 +59,19 @@ final class Migrations {
     if (version > 0 && version < scripts.size()) {
       copyBefore(database, version);
     }
-    for (int next = version + 1; next <= scripts.size(); next++) {
-      int to = next;
-      database.write(
-          handle -> {
-            // another program may have been quicker
-            if (version(database.file(), handle) < to) {
-              apply(database.file(), handle, to);
-            }
-            return null;
-          });
-    }
+    database.write(
+        handle -> {
+          // another program may have been quicker
+          for (int to = version(database.file(), handle) + 1; to <= scripts.size(); to++) {
+            apply(database.file(), handle, to);
+          }
+          return null;
+        });
+  }
+
+  private boolean isUpToDate(Handle handle) {
+    return pragma(handle, "user_version") == scripts.size()
+        && pragma(handle, "application_id") == APPLICATION_ID;
   }
 
   private static int version(Path file, Handle handle) throws WorkshopException {
