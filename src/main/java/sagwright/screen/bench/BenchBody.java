@@ -88,7 +88,6 @@ final class BenchBody extends JPanel implements Zoom.Zoomed {
     learning.setVisible(view.guess() != null);
     boolean guessed = view.guess() != null && view.guess().isAnswered();
     learning.setText(guessed ? "hand " + Guessing.offInWords(view.guess()) : HAND);
-    revalidate();
     learning.setEnabled(!view.phase().isRunning());
   }
 
