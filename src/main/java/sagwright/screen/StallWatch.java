@@ -46,7 +46,9 @@ public final class StallWatch implements AutoCloseable {
     }
     ManagementFactory.getThreadMXBean().setThreadContentionMonitoringEnabled(true);
     StallWatch watch = new StallWatch(longest, Thread.currentThread());
-    Toolkit.getDefaultToolkit().getSystemEventQueue().push(watch.queue);
+    EventQueue before = Toolkit.getDefaultToolkit().getSystemEventQueue();
+    before.push(watch.queue);
+    takeWakeUpCallFrom(before);
     watch.watcher.start();
     return watch;
   }
@@ -71,10 +73,35 @@ public final class StallWatch implements AutoCloseable {
     return events.get();
   }
 
+  /**
+   * Changing queues leaves an empty event in the old one, to wake up an event thread that waits for
+   * the next. It does not wait where it changes them itself: the event would lie there for good,
+   * and who waits until all events are handled, as a test's robot does, would wait for nothing.
+   */
+  private static void takeWakeUpCallFrom(EventQueue old) {
+    try {
+      while (SwingUtilities.isEventDispatchThread() && old.peekEvent() != null) {
+        old.getNextEvent();
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
   /** The queue of the events, each timed as it is handled. */
   private final class TimedQueue extends EventQueue {
     private int depth;
     private boolean hadInner;
+    private volatile boolean isGivenBack;
+
+    @Override
+    public void postEvent(AWTEvent event) {
+      if (isGivenBack) { // from one who still knows this queue: here nobody would ever handle it
+        Toolkit.getDefaultToolkit().getSystemEventQueue().postEvent(event);
+      } else {
+        super.postEvent(event);
+      }
+    }
 
     @Override
     protected void dispatchEvent(AWTEvent event) {
@@ -101,6 +128,8 @@ public final class StallWatch implements AutoCloseable {
 
     void giveBack() {
       pop();
+      isGivenBack = true;
+      takeWakeUpCallFrom(this);
     }
   }
 
