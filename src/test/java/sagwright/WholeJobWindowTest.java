@@ -217,6 +217,10 @@ class WholeJobWindowTest {
     typeAndEnter("1490");
     typeAndEnter("395");
     typeAndEnter("11.2");
+    for (String left : List.of("grain lines", "run-out", "looks", "pitch")) {
+      waitForFocus("blank." + left);
+      press(KeyEvent.VK_ENTER);
+    }
     waitForFocus("stations.1.1");
     for (String figure : "0 12.5 12.5 1490 31 31".split(" ")) {
       typeAndEnter(figure);
@@ -230,13 +234,12 @@ class WholeJobWindowTest {
     waitUntil("the list is read", () -> !said("foot").isEmpty());
     press(KeyEvent.VK_N, KeyEvent.VK_CONTROL);
     waitForFocus("order.length");
-    for (String figure : "1473 9.5 29 2.25".split(" ")) {
+    for (String figure : "1473 9.5 29".split(" ")) {
       typeAndEnter(figure);
     }
-    typeAndEnter("");
-    waitForFocus("order.number");
-    press(KeyEvent.VK_A, KeyEvent.VK_CONTROL);
-    robot.enterText("R-0001");
+    press(KeyEvent.VK_F7); // no knots: on to the ask in the middle
+    waitForFocus("ask.middle");
+    robot.enterText("2.25");
     press(KeyEvent.VK_ENTER, KeyEvent.VK_CONTROL);
     waitUntil("the order is kept", () -> said("foot").startsWith("Enter opens an order"));
   }
