@@ -2,6 +2,7 @@ package sagwright.drawing;
 
 import java.awt.BasicStroke;
 import java.awt.Color;
+import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
@@ -17,7 +18,8 @@ import sagwright.quantity.Figures;
  */
 public final class LongDrawing {
   private static final double INSTRUCTION_SIZE = 54;
-  private static final double DETAIL_SIZE = 24;
+  private static final int DETAIL_SIZE = 24;
+  private static final int LEAST_DETAIL_SIZE = 16;
   private static final double EMPTY_BENCH_MM = 1500;
 
   private final Style style;
@@ -129,8 +131,26 @@ public final class LongDrawing {
     TextLine large =
         TextLine.of(now.instruction(), style.lettering().bold(INSTRUCTION_SIZE), p.ink());
     set(g, large, layout.instruction(), layout.area().getMinY() + 67);
-    TextLine small = TextLine.of(now.detail(), style.lettering().regular(DETAIL_SIZE), p.ink());
-    set(g, small, layout.instruction(), layout.area().getMinY() + 100);
+    detail(g, layout, now.detail());
+  }
+
+  /** Beside the arrow, as large as there is room; a long sentence small and in two lines. */
+  private void detail(Graphics2D g, LongLayout layout, String words) {
+    Color ink = style.palette().ink();
+    double top = layout.area().getMinY();
+    for (int size = DETAIL_SIZE; size >= LEAST_DETAIL_SIZE; size--) {
+      TextLine line = TextLine.of(words, style.lettering().regular(size), ink);
+      if (line.width(g) <= LongLayout.INSTRUCTION_ROOM) {
+        set(g, line, layout.instruction(), top + 100);
+        return;
+      }
+    }
+    Font font = style.lettering().regular(LEAST_DETAIL_SIZE);
+    double baseline = top + 92;
+    for (String line : TextLine.wrapped(g, words, font, LongLayout.INSTRUCTION_ROOM)) {
+      set(g, TextLine.of(line, font, ink), layout.instruction(), baseline);
+      baseline += 20;
+    }
   }
 
   /** In a cell that stays as wide while the value changes; the unit stands still behind it. */

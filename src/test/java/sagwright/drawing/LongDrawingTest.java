@@ -53,6 +53,20 @@ class LongDrawingTest {
 
   @ParameterizedTest
   @MethodSource("scenes")
+  void aLongSentenceIsSetSmallerOrInTwoLinesAndIsNotCut(LongScene scene) {
+    for (String words :
+        List.of(
+            "there is no order R-0001 in this workshop",
+            "the bench head fell silent in the middle of the test: look at its cable and test again")) {
+      LongScene saying =
+          scene.showing(new LongScene.Moment("no answer", words, Double.NaN, Double.NaN, 0));
+      BufferedImage image = painted(g -> new LongDrawing(STYLE).paint(g, AREA, saying, 300));
+      assertThat(inkOutside(image, AREA)).as("pixels outside the area").isZero();
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("scenes")
   void figuresAndWordsStandClearOfEachOther(LongScene scene) {
     painted(
         g -> {
