@@ -57,7 +57,8 @@ class LongDrawingTest {
     for (String words :
         List.of(
             "there is no order R-0001 in this workshop",
-            "the bench head fell silent in the middle of the test: look at its cable and test again")) {
+            "the bench head fell silent in the middle of the test: look at its cable and test"
+                + " again")) {
       LongScene saying =
           scene.showing(new LongScene.Moment("no answer", words, Double.NaN, Double.NaN, 0));
       BufferedImage image = painted(g -> new LongDrawing(STYLE).paint(g, AREA, saying, 300));
