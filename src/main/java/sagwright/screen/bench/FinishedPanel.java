@@ -6,10 +6,12 @@ import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import sagwright.drawing.Style;
 import sagwright.drawing.TextLine;
+import sagwright.grade.WordScale;
 import sagwright.screen.Sentence;
 import sagwright.screen.ShaftPicture;
 import sagwright.screen.finish.PlanPicture;
@@ -29,6 +31,8 @@ final class FinishedPanel extends JPanel {
   private final ShaftPicture drawing = new ShaftPicture("finished.drawing", "");
   private final PlanPicture plan = new PlanPicture("finished.plan");
   private final Notes notes = new Notes();
+  private transient BenchView.Forecast shown;
+  private transient WordScale words;
 
   FinishedPanel(Runnable back) {
     super(new MigLayout("insets 0, gap 0 6, wrap", "[grow,fill]", "[grow,fill][][fill][]"));
@@ -39,18 +43,28 @@ final class FinishedPanel extends JPanel {
     add(plan);
     add(notes, "hmin 136");
     add(toBench, "growx 0, aligny bottom");
+    showCue();
   }
 
   void show(BenchView view) {
-    FinishedCue finished = view.forecast() == null ? null : view.forecast().finished();
+    // views come as fast as readings do; the cue changes only with what is forecast
+    if (!Objects.equals(view.forecast(), shown) || !Objects.equals(view.words(), words)) {
+      shown = view.forecast();
+      words = view.words();
+      showCue();
+    }
+    notes.show(view);
+  }
+
+  private void showCue() {
+    FinishedCue finished = shown == null ? null : shown.finished();
     if (finished == null) {
       drawing.showWanting("Name an order, and the finished cue is drawn here.");
       plan.showWanting("");
     } else {
       drawing.show(PlanScene.of(finished.planned()));
-      plan.show(finished.planned(), view.words(), view.forecast().units());
+      plan.show(finished.planned(), words, shown.units());
     }
-    notes.show(view);
   }
 
   /** What stands in whole sentences. */
