@@ -3,15 +3,14 @@ package sagwright.screen;
 import java.awt.BasicStroke;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
-import java.awt.event.ActionEvent;
 import java.awt.geom.Line2D;
-import javax.swing.AbstractAction;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import sagwright.drawing.Style;
 import sagwright.screen.theme.ButtButton;
+import sagwright.screen.theme.Keys;
 import sagwright.screen.theme.Theme;
 import sagwright.screen.theme.Zoom;
 
@@ -96,18 +95,7 @@ public abstract class Page extends JPanel implements Zoom.Zoomed {
 
   /** A key that does something while the page is open, whatever has the focus. */
   protected final void key(KeyStroke stroke, Runnable run) {
-    getInputMap(WHEN_IN_FOCUSED_WINDOW).put(stroke, stroke.toString());
-    getActionMap()
-        .put(
-            stroke.toString(),
-            new AbstractAction() {
-              private static final long serialVersionUID = 1L;
-
-              @Override
-              public void actionPerformed(ActionEvent e) {
-                run.run();
-              }
-            });
+    Keys.bind(this, WHEN_IN_FOCUSED_WINDOW, stroke, stroke.toString(), run);
   }
 
   /** A letter that does something unless it is typed into a field. */

@@ -2,7 +2,6 @@ package sagwright.screen;
 
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
-import java.awt.event.ActionEvent;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.awt.event.KeyEvent;
@@ -10,10 +9,10 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Supplier;
-import javax.swing.AbstractAction;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.KeyStroke;
+import sagwright.screen.theme.Keys;
 import sagwright.screen.theme.Zoom;
 
 /**
@@ -64,18 +63,12 @@ public final class Shell extends JPanel {
     entries.put(page.word(), entry);
     rail.add(entry);
     pages.add(page, page.word());
-    getInputMap(WHEN_IN_FOCUSED_WINDOW).put(KeyStroke.getKeyStroke(keyCode, 0), page.word());
-    getActionMap()
-        .put(
-            page.word(),
-            new AbstractAction() {
-              private static final long serialVersionUID = 1L;
-
-              @Override
-              public void actionPerformed(ActionEvent e) {
-                open(page.word());
-              }
-            });
+    Keys.bind(
+        this,
+        WHEN_IN_FOCUSED_WINDOW,
+        KeyStroke.getKeyStroke(keyCode, 0),
+        page.word(),
+        () -> open(page.word()));
   }
 
   /** Opens a page by the word of the rail. */

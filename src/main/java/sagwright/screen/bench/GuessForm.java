@@ -1,17 +1,15 @@
 package sagwright.screen.bench;
 
-import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
 import java.util.function.Consumer;
 import javax.accessibility.AccessibleContext;
-import javax.swing.AbstractAction;
-import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import sagwright.screen.Reply;
+import sagwright.screen.theme.Keys;
 import sagwright.screen.theme.Text;
 import sagwright.screen.theme.UnderlinedField;
 
@@ -52,25 +50,9 @@ final class GuessForm extends JPanel {
     hand.putClientProperty(AccessibleContext.ACCESSIBLE_NAME_PROPERTY, "whose hand, initials");
     for (JTextField field : new JTextField[] {guess, hand}) {
       field.addActionListener(e -> keep(() -> {}));
-      bind(field, KeyStroke.getKeyStroke(KeyEvent.VK_SPACE, 0), "test", space);
-      bind(field, KeyStroke.getKeyStroke(' '), "test.typed", () -> {});
+      Keys.bind(field, KeyStroke.getKeyStroke(KeyEvent.VK_SPACE, 0), "test", space);
+      Keys.bind(field, KeyStroke.getKeyStroke(' '), "test.typed", () -> {});
     }
-  }
-
-  private static void bind(JComponent field, KeyStroke stroke, String name, Runnable run) {
-    field.getInputMap().put(stroke, name);
-    field
-        .getActionMap()
-        .put(
-            name,
-            new AbstractAction() {
-              private static final long serialVersionUID = 1L;
-
-              @Override
-              public void actionPerformed(ActionEvent e) {
-                run.run();
-              }
-            });
   }
 
   void show(BenchView view) {

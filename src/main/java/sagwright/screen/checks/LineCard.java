@@ -1,11 +1,8 @@
 package sagwright.screen.checks;
 
-import java.awt.event.ActionEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import javax.swing.AbstractAction;
-import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
@@ -19,6 +16,7 @@ import sagwright.quantity.Figures;
 import sagwright.quantity.Unit;
 import sagwright.screen.ComplaintException;
 import sagwright.screen.Typed;
+import sagwright.screen.theme.Keys;
 import sagwright.screen.theme.Lists;
 import sagwright.screen.theme.OnTyping;
 import sagwright.screen.theme.QuietButton;
@@ -125,19 +123,7 @@ final class LineCard extends SignedCard {
       field.removeActionListener(listener);
     }
     field.addActionListener(e -> take());
-    field.getInputMap(JComponent.WHEN_FOCUSED).put(KeyStroke.getKeyStroke(' '), "take");
-    field
-        .getActionMap()
-        .put(
-            "take",
-            new AbstractAction() {
-              private static final long serialVersionUID = 1L;
-
-              @Override
-              public void actionPerformed(ActionEvent e) {
-                take();
-              }
-            });
+    Keys.bind(field, KeyStroke.getKeyStroke(' '), "take", this::take);
   }
 
   /** What is typed hangs on a practice bench, for somebody must hang it. */

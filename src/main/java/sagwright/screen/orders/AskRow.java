@@ -1,9 +1,7 @@
 package sagwright.screen.orders;
 
-import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
 import java.util.List;
-import javax.swing.AbstractAction;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import sagwright.beam.SetUp;
@@ -13,6 +11,7 @@ import sagwright.quantity.Unit;
 import sagwright.screen.ComplaintException;
 import sagwright.screen.Typed;
 import sagwright.screen.theme.Form;
+import sagwright.screen.theme.Keys;
 
 /**
  * The stiffness asked at one set-up, and how far it may be off. The arrows up and down go through
@@ -48,20 +47,11 @@ final class AskRow {
   }
 
   private void arrow(int keyCode, int step) {
-    String key = "choice" + step;
-    stiffness.getInputMap().put(KeyStroke.getKeyStroke(keyCode, 0), key);
-    stiffness
-        .getActionMap()
-        .put(
-            key,
-            new AbstractAction() {
-              private static final long serialVersionUID = 1L;
-
-              @Override
-              public void actionPerformed(ActionEvent e) {
-                words.next(stiffness.getText(), at, step).ifPresent(stiffness::setText);
-              }
-            });
+    Keys.bind(
+        stiffness,
+        KeyStroke.getKeyStroke(keyCode, 0),
+        "choice" + step,
+        () -> words.next(stiffness.getText(), at, step).ifPresent(stiffness::setText));
   }
 
   /** Empties the row for a new order. */

@@ -1,10 +1,8 @@
 package sagwright.screen.orders;
 
-import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.function.Consumer;
-import javax.swing.AbstractAction;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
@@ -14,6 +12,7 @@ import sagwright.beam.Taper;
 import sagwright.job.KeepTapers.KeptTaper;
 import sagwright.screen.Reply;
 import sagwright.screen.theme.Form;
+import sagwright.screen.theme.Keys;
 import sagwright.screen.theme.Lists;
 import sagwright.screen.theme.RowTable;
 import sagwright.screen.theme.RowTable.Column;
@@ -72,19 +71,7 @@ final class TaperFields extends JPanel {
   }
 
   private void key(KeyStroke stroke, Runnable run) {
-    table.getInputMap().put(stroke, stroke.toString());
-    table
-        .getActionMap()
-        .put(
-            stroke.toString(),
-            new AbstractAction() {
-              private static final long serialVersionUID = 1L;
-
-              @Override
-              public void actionPerformed(ActionEvent e) {
-                run.run();
-              }
-            });
+    Keys.bind(table, stroke, stroke.toString(), run);
   }
 
   void show(List<KeptTaper> tapers) {

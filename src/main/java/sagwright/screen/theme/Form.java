@@ -1,7 +1,6 @@
 package sagwright.screen.theme;
 
 import java.awt.Component;
-import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -10,7 +9,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import javax.accessibility.AccessibleContext;
-import javax.swing.AbstractAction;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -144,23 +142,17 @@ public final class Form extends JPanel {
 
   /** Without this a choice keeps Enter for itself, and the hand must leave the figures for Tab. */
   private static void enterGoesOn(JComponent listening, JComboBox<String> choice) {
-    listening.getInputMap().put(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), "goOn");
-    listening
-        .getActionMap()
-        .put(
-            "goOn",
-            new AbstractAction() {
-              private static final long serialVersionUID = 1L;
-
-              @Override
-              public void actionPerformed(ActionEvent e) {
-                if (choice.isEditable()) {
-                  choice.setSelectedItem(completed(choice));
-                }
-                choice.setPopupVisible(false);
-                next(listening);
-              }
-            });
+    Keys.bind(
+        listening,
+        KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0),
+        "goOn",
+        () -> {
+          if (choice.isEditable()) {
+            choice.setSelectedItem(completed(choice));
+          }
+          choice.setPopupVisible(false);
+          next(listening);
+        });
   }
 
   private JLabel place(String label, JComponent field, String span, String unit) {

@@ -4,7 +4,6 @@ import java.awt.AWTKeyStroke;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.KeyboardFocusManager;
-import java.awt.event.ActionEvent;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
@@ -17,7 +16,6 @@ import java.util.function.Consumer;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import java.util.function.Predicate;
-import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.JLabel;
 import javax.swing.JTable;
@@ -125,19 +123,12 @@ public final class RowTable<R> extends JTable implements Zoom.Zoomed {
 
   /** What Enter and a double click do with a row. */
   public void whenOpened(Consumer<R> open) {
-    getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
-        .put(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), "open");
-    getActionMap()
-        .put(
-            "open",
-            new AbstractAction() {
-              private static final long serialVersionUID = 1L;
-
-              @Override
-              public void actionPerformed(ActionEvent e) {
-                openSelected(open);
-              }
-            });
+    Keys.bind(
+        this,
+        WHEN_ANCESTOR_OF_FOCUSED_COMPONENT,
+        KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0),
+        "open",
+        () -> openSelected(open));
     addMouseListener(
         new MouseAdapter() {
           @Override
