@@ -109,6 +109,7 @@ public final class RowTable<R> extends JTable implements Zoom.Zoomed {
     getTableHeader().setFont(Theme.style().lettering().regular(14));
     setDefaultRenderer(String.class, new Cell(SwingConstants.LEADING));
     setDefaultRenderer(Double.class, new Cell(SwingConstants.TRAILING));
+    sizeColumns(1); // until the window is resized nobody zooms it
     // function keys open pages, Tab leaves the table
     for (int key = KeyEvent.VK_F1; key <= KeyEvent.VK_F12; key++) {
       getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke(key, 0), "none");
@@ -220,6 +221,10 @@ public final class RowTable<R> extends JTable implements Zoom.Zoomed {
 
   @Override
   public void zoomTo(double zoom) {
+    sizeColumns(zoom);
+  }
+
+  private void sizeColumns(double zoom) {
     for (int i = 0; i < rows.columns.size(); i++) {
       getColumnModel()
           .getColumn(i)
