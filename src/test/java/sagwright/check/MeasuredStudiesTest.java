@@ -14,32 +14,6 @@ import sagwright.uncertainty.GrubbsTest;
 
 /** Measurements of others against their authors' figures: reference/data/measured. */
 class MeasuredStudiesTest {
-  /** The ten parts, three operators, three trials that many textbooks and libraries print. */
-  @Test
-  void theGaugeStudyHasItsPublishedDeviations() throws IOException {
-    double[][][] readings = new double[10][3][3];
-    for (CSVRecord row : ReferenceTable.rows("measured/gauge_study_10x3x3.csv")) {
-      int part = Integer.parseInt(row.get("part")) - 1;
-      int operator = row.get("operator").charAt(0) - 'A';
-      readings[part][operator][Integer.parseInt(row.get("trial")) - 1] = number(row, "value");
-    }
-    RepeatStudy study = RepeatStudy.of(readings);
-    assertEquals(0.9741, study.interactionChance(), 5e-5);
-    assertEquals(0.199933, Math.sqrt(study.repeatVariance()), 5e-7);
-    // printed 0.226838, exactly 0.2268375: the last digit is the printer's
-    assertEquals(0.226838, Math.sqrt(study.handVariance()), 1e-6);
-    assertEquals(0.302373, Math.sqrt(study.benchVariance()), 2e-6);
-    assertEquals(1.042327, Math.sqrt(study.shaftVariance()), 5e-7);
-    assertEquals(27.9, study.percentOfStudy(), 0.05);
-    assertEquals(0.214435, Math.sqrt(study.repeats().meanSquare()), 5e-7);
-    double whole = study.benchVariance() + study.shaftVariance();
-    assertEquals(1.085, Math.sqrt(whole), 5e-4);
-    assertEquals(3.4, 100 * study.repeatVariance() / whole, 0.05);
-    assertEquals(4.4, 100 * study.handVariance() / whole, 0.05);
-    assertEquals(7.8, 100 * study.benchVariance() / whole, 0.05);
-    assertEquals(92.2, 100 * study.shaftVariance() / whole, 0.05);
-  }
-
   /**
    * NIST's load cell (StRD, Pontius), whose certified curve is a parabola. What the straight line
    * leaves over must hold that parabola's B2: its part along what a straight line leaves of x²
