@@ -3,18 +3,14 @@ package sagwright.screen.rack;
 import java.awt.CardLayout;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
-import java.util.List;
-import java.util.function.Consumer;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.KeyStroke;
 import sagwright.screen.AskStrip;
-import sagwright.screen.ComplaintException;
 import sagwright.screen.Mailbox;
 import sagwright.screen.Page;
 import sagwright.screen.Refresh;
 import sagwright.screen.Reply;
-import sagwright.screen.Typed;
 import sagwright.screen.theme.OnTyping;
 import sagwright.screen.theme.Text;
 import sagwright.screen.theme.Theme;
@@ -48,11 +44,11 @@ public final class RackScreen extends Page {
   private final RackList list;
   private final RecordPanel record;
   private final BlankForm form;
+  private final transient RecordQuestions questions;
   private transient RackView view;
   private Side side = Side.LIST;
   private String awaited = "";
   private boolean isNew;
-  private boolean isAsking;
   private String complaint = "";
   private String confirmed = "";
 
@@ -65,6 +61,7 @@ public final class RackScreen extends Page {
         new RecordPanel(
             new RecordPanel.RecordKeys(
                 this::back, this::measure, this::weigh, this::splice, this::note, this::end));
+    this.questions = new RecordQuestions(actions, new BelowTheRecord());
     this.form = new BlankForm(view.units(), this::keep, this::formTyped);
     sides.add(list, Side.LIST.name());
     sides.add(record, Side.RECORD.name());
@@ -143,7 +140,7 @@ public final class RackScreen extends Page {
 
   private void words() {
     boolean inList = side == Side.LIST;
-    control().setEnabled(!isAsking);
+    control().setEnabled(!questions.isOpen());
     filter.setVisible(inList);
     switch (side) {
       case LIST -> {
@@ -185,7 +182,7 @@ public final class RackScreen extends Page {
   }
 
   private void enter() {
-    if (side == Side.RECORD && !isAsking) {
+    if (isAtRecord()) {
       actions.lay(view.open().tag());
     }
   }
@@ -228,95 +225,52 @@ public final class RackScreen extends Page {
   }
 
   private boolean isAtRecord() {
-    return side == Side.RECORD && !isAsking;
-  }
-
-  private void note() {
-    if (isAtRecord()) {
-      String tag = view.open().tag();
-      ask("note", "A note on " + tag, words -> actions.note(tag, words, asked()));
-    }
-  }
-
-  private void end() {
-    if (isAtRecord()) {
-      String tag = view.open().tag();
-      ask(
-          "end",
-          "Why is " + tag + " no more: sold, broken, firewood?",
-          why -> actions.end(tag, why, asked()));
-    }
+    return side == Side.RECORD && !questions.isOpen();
   }
 
   private void weigh() {
     if (isAtRecord()) {
-      BlankEntry known = view.open().entry();
-      ask(
-          "weigh",
-          "What " + known.tag() + " weighs, in " + view.units().mass().symbol(),
-          typed -> weighed(known, typed));
-    }
-  }
-
-  private void weighed(BlankEntry known, String typed) {
-    try {
-      double massG = Typed.quantity("mass", typed, view.units().mass());
-      actions.measure(known.weighed(massG), asked());
-    } catch (ComplaintException e) {
-      complain(e.getMessage());
+      questions.weigh(view.open().entry(), view.units());
     }
   }
 
   private void splice() {
     if (isAtRecord()) {
-      String tag = view.open().tag();
-      ask(
-          "splice",
-          "How " + tag + " is spliced already",
-          SpliceText.asked(view.units()),
-          typed -> spliced(tag, typed));
+      questions.splice(view.open().tag(), view.units());
     }
   }
 
-  private void spliced(String tag, List<String> typed) {
-    try {
-      actions.splice(tag, SpliceText.read(typed, view.units()), asked());
-    } catch (ComplaintException e) {
-      complain(e.getMessage());
+  private void note() {
+    if (isAtRecord()) {
+      questions.note(view.open().tag());
     }
   }
 
-  private void ask(String name, String words, Consumer<String> take) {
-    ask(
-        name,
-        words,
-        List.of(new AskStrip.Asked("", "")),
-        typed -> {
-          if (!typed.get(0).isEmpty()) {
-            take.accept(typed.get(0));
-          }
-        });
+  private void end() {
+    if (isAtRecord()) {
+      questions.end(view.open().tag());
+    }
   }
 
-  private void ask(
-      String name, String words, List<AskStrip.Asked> asked, Consumer<List<String>> take) {
-    isAsking = true;
-    AskStrip strip = new AskStrip("rack." + name, words, asked, take, this::askedEnough);
-    ask(strip);
-    words();
-    strip.focusFirst();
-  }
+  /** Where a question stands while it is open: below the record, which waits. */
+  private final class BelowTheRecord implements RecordQuestions.AskingPage {
+    @Override
+    public void show(AskStrip question) {
+      ask(question);
+      words();
+    }
 
-  private Reply asked() {
-    return Reply.onEventThread(this::askedEnough, this::complain);
-  }
+    @Override
+    public void goOn() {
+      complaint = "";
+      words();
+      focus();
+    }
 
-  private void askedEnough() {
-    isAsking = false;
-    ask(null);
-    complaint = "";
-    words();
-    focus();
+    @Override
+    public void complain(String words) {
+      RackScreen.this.complain(words);
+    }
   }
 
   private void keep() {
@@ -342,17 +296,15 @@ public final class RackScreen extends Page {
   }
 
   private void undo() {
-    if (side != Side.FORM && !isAsking) {
+    if (side != Side.FORM && !questions.isOpen()) {
       actions.undo(Reply.onEventThread(() -> {}, this::complain));
     }
   }
 
   private void complain(String words) {
     complaint = words;
-    if (isAsking) {
-      isAsking = false;
-      ask(null);
-      words();
+    if (questions.isOpen()) {
+      questions.close();
       focus();
     }
     words();
@@ -369,7 +321,7 @@ public final class RackScreen extends Page {
   private void back() {
     if (side == Side.LIST) {
       filter.setText("");
-    } else if (!isAsking) {
+    } else if (!questions.isOpen()) {
       turnTo(side == Side.FORM && !isNew ? Side.RECORD : Side.LIST);
     }
   }
