@@ -56,6 +56,18 @@ final class WindowUnderTest implements AutoCloseable {
     return new WindowUnderTest(frame, shell[0]);
   }
 
+  /** The same with one page alone. */
+  static WindowUnderTest openPage(Supplier<Page> make) {
+    return open(
+        () -> {
+          Page page = make.get();
+          Shell shell = new Shell();
+          shell.add(page);
+          shell.open(page.word());
+          return shell;
+        });
+  }
+
   /** Presses and lets go one key, with its modifiers. */
   void press(int keyCode, int... modifiers) {
     for (int modifier : modifiers) {

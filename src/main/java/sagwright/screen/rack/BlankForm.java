@@ -38,6 +38,8 @@ final class BlankForm extends JPanel {
   private static final List<String> REASONS =
       List.of("", "turned", "weighed", "measured again", "misread before");
 
+  private final Form is;
+  private final Form seen;
   private final JTextField tag;
   private final JComboBox<String> species;
   private final JComboBox<String> stage;
@@ -64,7 +66,7 @@ final class BlankForm extends JPanel {
     this.units = units;
     this.changed = changed;
     setName("blankForm");
-    Form is = new Form("blank", this::redraw);
+    is = new Form("blank", this::redraw);
     tag = is.field("tag", "");
     species = is.choice("species", List.of(), true);
     stage = is.choice("stage", List.of(), true);
@@ -72,7 +74,7 @@ final class BlankForm extends JPanel {
     length = is.field("length", units.length().symbol());
     mass = is.field("mass", units.mass().symbol());
     moisture = is.field("moisture", "%");
-    Form seen = new Form("blank", this::redraw);
+    seen = new Form("blank", this::redraw);
     lines = seen.field("grain lines", WoodWords.per(units));
     runOut = seen.choice("run-out", runOuts(), false);
     looks = seen.field("looks", "");
@@ -155,6 +157,19 @@ final class BlankForm extends JPanel {
     return stations.standsOut();
   }
 
+  /** A refusal by the names of the fields; goes to the one that it is about. */
+  String refused(String why) {
+    ComplaintException complaint = new ComplaintException(FieldWords.of(why));
+    focusOn(complaint.field());
+    return complaint.getMessage();
+  }
+
+  private void focusOn(String field) {
+    is.focusOn(field);
+    seen.focusOn(field);
+    stations.focusOn(field);
+  }
+
   /**
    * What is typed, or null where it cannot be read; then the complaint says what and where.
    *
@@ -165,6 +180,7 @@ final class BlankForm extends JPanel {
       return typed();
     } catch (ComplaintException e) {
       complain.accept(e.getMessage());
+      focusOn(e.field());
       return null;
     }
   }

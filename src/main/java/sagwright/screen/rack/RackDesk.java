@@ -197,6 +197,9 @@ public final class RackDesk extends Desk implements RackActions {
     atWork(
         reply,
         () -> {
+          if (workshop.blanks().find(blank.tag()).isPresent()) {
+            throw new WorkshopException("tag: there is a blank " + blank.tag() + " already");
+          }
           keepBlank.enter(measured(blank));
           openTag = blank.tag();
           show();

@@ -287,7 +287,8 @@ public final class RackScreen extends Page {
       complain(RackWords.confirm(out));
       return;
     }
-    Reply reply = Reply.onEventThread(() -> openRecord(entry.tag()), this::complain);
+    Reply reply =
+        Reply.onEventThread(() -> openRecord(entry.tag()), why -> complain(form.refused(why)));
     if (isNew) {
       actions.enter(entry, reply);
     } else {

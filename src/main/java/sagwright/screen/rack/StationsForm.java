@@ -144,6 +144,15 @@ final class StationsForm extends JPanel {
     return calipers;
   }
 
+  /** Goes to the field that a complaint is about, as "station 3, depth" or all "stations". */
+  void focusOn(String field) {
+    if (field.equals("stations")) {
+      grid.focusFirst();
+    } else {
+      grid.focusOn(field);
+    }
+  }
+
   private static String diameter(String typed) {
     return THREE_DECIMALS.matcher(typed).replaceFirst("$1.$2");
   }

@@ -181,7 +181,7 @@ public final class FieldGrid extends JPanel implements Scrollable {
   public void focusOn(String field) {
     for (int i = 0; i < lines.size(); i++) {
       for (int column = 0; column < columns.size(); column++) {
-        if (field.endsWith(" " + (i + 1) + ", " + columns.get(column).split(",")[0])) {
+        if (field.endsWith(" " + (i + 1) + ", " + columns.get(column).split("[, ]")[0])) {
           focus(lines.get(i).get(column));
           lines.get(i).get(column).selectAll();
         }

@@ -191,8 +191,12 @@ public final class Form extends JPanel {
     add(Text.note(words), "newline, skip 1, span 4, wmin 0");
   }
 
-  /** Goes to the field that bears a label, its text picked to be typed over. */
-  public void focusOn(String label) {
+  /**
+   * Goes to the field that bears a label, its text picked to be typed over.
+   *
+   * @return whether there is one
+   */
+  public boolean focusOn(String label) {
     JComponent field = fields.get(label);
     if (field != null) {
       field.requestFocusInWindow();
@@ -200,6 +204,7 @@ public final class Form extends JPanel {
     if (field instanceof JTextField text) {
       text.selectAll();
     }
+    return field != null;
   }
 
   /** The focus goes to the field after this one. */

@@ -101,6 +101,13 @@ class RackDeskTest {
   }
 
   @Test
+  void aTagThatIsTakenIsRefusedByItsFieldAndNothingIsChanged() {
+    desk.enter(blank(410.0, 12.4, Grain.UNSEEN, ""), reply);
+    assertThat(refused).containsExactly("tag: there is a blank 25-014 already");
+    assertThat(view().open().entry().massG()).isEqualTo(402.0);
+  }
+
+  @Test
   void weighingsTellTheSeasoningOnTheListAndOnTheRecord() {
     daysLater(7);
     desk.measure(view().open().entry().weighed(400.2), reply);
