@@ -62,10 +62,11 @@ public final class BenchDesk implements BenchActions, AutoCloseable {
         null,
         null,
         new BenchView.Turns(0, List.of(), ""),
-        "A bent shaft can snap.  Stand aside of it.  Eye protection on.",
+        BenchViews.SAFETY_OF_ALL_SHAFTS,
         "",
         null,
-        List.of());
+        List.of(),
+        null);
   }
 
   /** The session that the bench's head is heard by; it ends with this desk. */

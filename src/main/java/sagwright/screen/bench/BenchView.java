@@ -52,27 +52,6 @@ public record BenchView(
     warnings = List.copyOf(warnings);
   }
 
-  /** Where the hand is not asked. */
-  public BenchView(
-      Laid shaft,
-      Tried order,
-      Phase phase,
-      String detail,
-      HeadReading reading,
-      Curves curves,
-      Answer answer,
-      Forecast forecast,
-      WordScale words,
-      Turns turns,
-      String safety,
-      String line,
-      Question question,
-      List<String> warnings) {
-    this(
-        shaft, order, phase, detail, reading, curves, answer, forecast, words, turns, safety, line,
-        question, warnings, null);
-  }
-
   /** The same with what the hand says. */
   BenchView withGuess(GuessView next) {
     return new BenchView(

@@ -2,19 +2,12 @@ package sagwright.screen.bench;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
-import java.util.Optional;
 import sagwright.bench.BenchSnapshot;
-import sagwright.bench.BenchWarning;
 import sagwright.bench.LineStatistics;
 import sagwright.bench.LinkState;
 import sagwright.bench.TestSnapshot;
 import sagwright.drawing.TurnedRun;
-import sagwright.finish.Cut;
-import sagwright.finish.Forecast;
-import sagwright.grade.AskGrade;
-import sagwright.grade.GradedForecast;
 import sagwright.grade.WordScale;
 import sagwright.job.BenchShop;
 import sagwright.job.BowWarning;
@@ -25,10 +18,7 @@ import sagwright.job.SecondOpinion;
 import sagwright.job.TestedRun;
 import sagwright.modulus.Shaft;
 import sagwright.quantity.Figures;
-import sagwright.run.StiffnessFit;
 import sagwright.screen.ShopUnits;
-import sagwright.screen.finish.GradeWords;
-import sagwright.screen.finish.PlanWords;
 import sagwright.survey.SurveyWarning;
 import sagwright.uncertainty.Estimate;
 import sagwright.uncertainty.Warning;
@@ -36,6 +26,10 @@ import sagwright.wood.SafeStress;
 
 /** Makes the view of the bench screen from its state and the head's newest snapshot. */
 final class BenchViews {
+  /** What keeps people safe while nothing lies there. */
+  static final String SAFETY_OF_ALL_SHAFTS =
+      "A bent shaft can snap.  Stand aside of it.  Eye protection on.";
+
   private final BenchShop shop;
   private final BehindViews behind;
   private volatile Answered answered; // of the newest state; either thread may renew it
@@ -48,21 +42,23 @@ final class BenchViews {
   BenchView of(BenchState state, BenchSnapshot snapshot, ShopUnits units) {
     LaidBlank laid = state.laid();
     TestSnapshot test = state.isTesting() ? snapshot.test() : null;
+    Phase phase = StageViews.phase(state, snapshot, test);
     return new BenchView(
         laid == null ? null : laid(laid, units),
         state.tried() == null ? null : tried(state),
-        phase(state, snapshot, test),
-        detail(state, snapshot, test),
-        reading(state, test),
+        phase,
+        StageViews.detail(phase, state, snapshot),
+        StageViews.reading(state, test),
         CurveViews.of(state, test),
         state.shown() == null || state.together() == null ? null : answer(state),
-        state.finished() == null ? null : forecast(state.finished(), units),
+        state.finished() == null ? null : ForecastViews.of(state.finished(), units),
         words(state),
         turns(state),
         safety(laid),
         line(snapshot),
         state.question(),
-        warnings(state, test));
+        warnings(state, test),
+        null); // what the hand said lies over this: Guessing
   }
 
   private static BenchView.Laid laid(LaidBlank laid, ShopUnits units) {
@@ -95,66 +91,6 @@ final class BenchViews {
 
   private static BenchView.Tried tried(BenchState state) {
     return new BenchView.Tried(state.tried().stored().number(), state.tried().order().ask());
-  }
-
-  private static Phase phase(BenchState state, BenchSnapshot snapshot, TestSnapshot test) {
-    if (state.laid() == null) {
-      return Phase.NO_BLANK;
-    }
-    if (state.isTesting()) {
-      return test == null ? Phase.HOLD_STILL : phase(test);
-    }
-    boolean isThere = snapshot.link() == LinkState.READING;
-    boolean waits = state.phase() == Phase.READY || state.phase() == Phase.TURN;
-    return !isThere && waits ? Phase.NO_HEAD : state.phase();
-  }
-
-  private static Phase phase(TestSnapshot test) {
-    boolean tooMuch =
-        test.warnings().contains(BenchWarning.NEAR_SAFE_LOAD)
-            || test.warnings().contains(BenchWarning.OVER_SAFE_LOAD);
-    if (tooMuch) {
-      return Phase.TOO_MUCH;
-    }
-    return switch (test.instruction()) {
-      case HOLD_STILL -> Phase.HOLD_STILL;
-      case LOAD_SLOWLY -> Phase.LOAD_SLOWLY;
-      case LET_OFF -> Phase.LET_OFF;
-      case DONE -> Phase.DONE;
-    };
-  }
-
-  private static String detail(BenchState state, BenchSnapshot snapshot, TestSnapshot test) {
-    Phase phase = phase(state, snapshot, test);
-    if (phase == Phase.NO_HEAD) {
-      return snapshot.linkInWords();
-    }
-    if (phase == Phase.LOAD_SLOWLY) {
-      return "to " + Figures.rounded(state.laid().limits().targetN(), 0) + " N, then let off";
-    }
-    if (phase == Phase.DONE && state.detail().isEmpty()) {
-      return "the greatest of this run";
-    }
-    return state.isTesting() ? "" : state.detail();
-  }
-
-  /** While a test runs what the head shows, afterwards the greatest of the run that is shown. */
-  private static BenchView.HeadReading reading(BenchState state, TestSnapshot test) {
-    if (test != null) {
-      return reading(state.laid(), test);
-    }
-    if (state.phase() != Phase.DONE || state.shown() == null) {
-      return BenchView.HeadReading.NONE;
-    }
-    StiffnessFit fit = state.shown().evaluation().fit();
-    return new BenchView.HeadReading(
-        fit.greatestLoadN(), fit.greatestLoadN() / fit.stiffnessNPerMm(), 0);
-  }
-
-  private static BenchView.HeadReading reading(LaidBlank laid, TestSnapshot test) {
-    double frame = laid.setUp().frameComplianceMmPerN();
-    return new BenchView.HeadReading(
-        test.loadN(), test.deflectionMm(), test.deflectionMm() - frame * test.loadN());
   }
 
   /** What was worked out for a state once, while nothing that it rests on has changed. */
@@ -192,41 +128,6 @@ final class BenchViews {
         SurveyViews.of(together));
   }
 
-  static BenchView.Forecast forecast(FinishedCue finished, ShopUnits units) {
-    GradedForecast graded = finished.planned().graded();
-    AskGrade grade = graded.grade();
-    return new BenchView.Forecast(
-        grade.stiffnessNPerMm(),
-        grade.verdict(),
-        graded.chanceOfAll(),
-        graded.sureness().chance(),
-        inside(graded),
-        weightAndBalance(graded.forecast(), units),
-        finished,
-        units);
-  }
-
-  private static String inside(GradedForecast graded) {
-    String inside = PlanWords.insideAsked(graded);
-    Cut cut = graded.forecast().cut();
-    return cut.fits()
-        ? inside
-        : String.format(
-            Locale.ROOT,
-            "%s; %.1f mm too thin at %.0f mm",
-            inside,
-            -cut.leastSpareMm(),
-            cut.leastSpareAtMm());
-  }
-
-  private static String weightAndBalance(Forecast forecast, ShopUnits units) {
-    return forecast.massG() == null
-        ? ""
-        : units.massText(forecast.massG())
-            + ", balance "
-            + units.lengthText(forecast.balanceFromButtMm());
-  }
-
   /** The shop's words, where the ask stands at the set-up that they are for. */
   private WordScale words(BenchState state) {
     WordScale scale = shop.wordScale();
@@ -259,7 +160,7 @@ final class BenchViews {
 
   private String safety(LaidBlank laid) {
     if (laid == null) {
-      return "A bent shaft can snap.  Stand aside of it.  Eye protection on.";
+      return SAFETY_OF_ALL_SHAFTS;
     }
     SafeStress safe = shop.safeStress(laid.shaft());
     String load = "Safe load " + Figures.rounded(Math.floor(laid.limits().safeN()), 0) + " N";
@@ -308,17 +209,8 @@ final class BenchViews {
           .stream()
           .map(Warning::inWords)
           .forEach(warnings::add);
-      changed(state.finished()).ifPresent(warnings::add);
+      ForecastViews.changed(state.finished()).ifPresent(warnings::add);
     }
     return warnings.stream().distinct().toList();
-  }
-
-  /** How the grade that was just given differs from the one before it. */
-  static Optional<String> changed(FinishedCue finished) {
-    return Optional.ofNullable(finished.change())
-        .map(
-            change ->
-                "the grade "
-                    + GradeWords.of(change, finished.planned().graded().sureness().chance()));
   }
 }

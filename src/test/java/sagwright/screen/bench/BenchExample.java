@@ -65,7 +65,8 @@ public final class BenchExample {
         "Stand aside of the shaft.  Eye protection on.",
         "80 readings a second, none lost.  Check rod 4 h ago: within 0.1 %.",
         null,
-        List.of());
+        List.of(),
+        null);
   }
 
   /** Laid, not tested, no order. */
@@ -85,7 +86,8 @@ public final class BenchExample {
         safety(),
         e.line(),
         null,
-        List.of());
+        List.of(),
+        null);
   }
 
   /** The third run, under a load that is still rising. */
@@ -116,7 +118,8 @@ public final class BenchExample {
         safety(),
         empty().line(),
         null,
-        List.of());
+        List.of(),
+        null);
   }
 
   /** The same in another phase. */
@@ -135,45 +138,29 @@ public final class BenchExample {
         v.safety(),
         v.line(),
         v.question(),
-        v.warnings());
+        v.warnings(),
+        null);
   }
 
   /** The same, the load off again. */
   public static BenchView loaded() {
     BenchView v = in(loading(20), Phase.DONE, "");
-    return new BenchView(
-        v.shaft(),
-        v.order(),
-        v.phase(),
-        v.shownDetail(),
-        new BenchView.HeadReading(0.01, 0.00, 0),
-        v.curves(),
-        v.answer(),
+    return offAgain(
+        v,
         v.forecast(),
-        v.words(),
         new BenchView.Turns(
             120,
             List.of(new TurnedRun(1, "3.133", 0), new TurnedRun(2, "3.160", 60)),
             "stiffer at 92° ± 6°, by 0.8 %"),
-        v.safety(),
-        v.line(),
         null,
-        BenchViews.changed(v.forecast().finished()).stream().toList());
+        ForecastViews.changed(v.forecast().finished()).stream().toList());
   }
 
   /** Done, four turns, and a result that does not suit the record. */
   public static BenchView questioned() {
-    BenchView v = in(loading(20), Phase.DONE, "3.137 N/mm");
-    return new BenchView(
-        v.shaft(),
-        v.order(),
-        v.phase(),
-        v.shownDetail(),
-        new BenchView.HeadReading(0.01, 0.00, 0),
-        v.curves(),
-        v.answer(),
+    return offAgain(
+        in(loading(20), Phase.DONE, "3.137 N/mm"),
         forecast("25-099"),
-        v.words(),
         new BenchView.Turns(
             180,
             List.of(
@@ -182,11 +169,33 @@ public final class BenchExample {
                 new TurnedRun(3, "3.139", 180),
                 new TurnedRun(4, "3.140", 270)),
             "four turns agree within 0.3 %"),
-        v.safety(),
-        v.line(),
         DoubtWords.question(
             new RightBlank.Doubt(-7.0, 6.2, new RightBlank.Better(new Blank(7, "25-013"), 0.4))),
         List.of("the last station lies 110 mm from the butt end"));
+  }
+
+  private static BenchView offAgain(
+      BenchView v,
+      BenchView.Forecast forecast,
+      BenchView.Turns turns,
+      BenchView.Question question,
+      List<String> warnings) {
+    return new BenchView(
+        v.shaft(),
+        v.order(),
+        v.phase(),
+        v.shownDetail(),
+        new BenchView.HeadReading(0.01, 0.00, 0),
+        v.curves(),
+        v.answer(),
+        forecast,
+        v.words(),
+        turns,
+        v.safety(),
+        v.line(),
+        question,
+        warnings,
+        null);
   }
 
   private static BenchView.Laid laid(SetUp setUp) {
@@ -217,7 +226,7 @@ public final class BenchExample {
   /** By the real job, in a blank of the invented rack. */
   private static BenchView.Forecast forecast(String tag) {
     PlannedFinish planned = PlanExample.of(order(), tag);
-    return BenchViews.forecast(
+    return ForecastViews.of(
         new FinishedCue(
             new PlannedFinish(
                 planned.order(),
