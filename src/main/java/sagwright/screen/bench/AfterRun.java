@@ -2,7 +2,6 @@ package sagwright.screen.bench;
 
 import java.util.EnumMap;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -42,13 +41,10 @@ final class AfterRun {
     int count = shop.cutOffRuns();
     if (count > 0) {
       now.ask(
-          new BenchView.Question(
-              (count == 1 ? "A run was" : count + " runs were")
-                  + " cut off when the program last ended. Close with what was read?",
-              List.of(
-                  new BenchView.Offer(Choice.KEEP, "yes, keep what was read"),
-                  new BenchView.Offer(Choice.LATER, "leave it for now"))),
-          Map.of(Choice.KEEP, this::salvage));
+          (count == 1 ? "A run was" : count + " runs were")
+              + " cut off when the program last ended. Close with what was read?",
+          new BenchNow.Answer(Choice.KEEP, "yes, keep what was read", this::salvage),
+          BenchNow.Answer.later("leave it for now"));
     }
   }
 
@@ -134,14 +130,12 @@ final class AfterRun {
       if (!leftIn.contains(run.run().id())) {
         int number = now.state().together().runs().indexOf(run) + 1;
         now.ask(
-            new BenchView.Question(
-                "Run " + number + " stands out from the others. Set it aside?",
-                List.of(
-                    new BenchView.Offer(Choice.SET_ASIDE, "set it aside; it stays on the record"),
-                    new BenchView.Offer(Choice.LATER, "leave it in"))),
-            Map.of(
-                Choice.SET_ASIDE, () -> setAside(run, number),
-                Choice.LATER, () -> leftIn.add(run.run().id())));
+            "Run " + number + " stands out from the others. Set it aside?",
+            new BenchNow.Answer(
+                Choice.SET_ASIDE,
+                "set it aside; it stays on the record",
+                () -> setAside(run, number)),
+            new BenchNow.Answer(Choice.LATER, "leave it in", () -> leftIn.add(run.run().id())));
         return;
       }
     }
@@ -151,18 +145,15 @@ final class AfterRun {
     shop.setAside(run.run(), now.state().together().whyItStandsOut(run));
     countAnew();
     now.ask(
-        new BenchView.Question(
-            "Run " + number + " does not count now.",
-            List.of(
-                new BenchView.Offer(Choice.KEEP, "let it count again"),
-                new BenchView.Offer(Choice.LATER, "leave it aside"))),
-        Map.of(
-            Choice.KEEP,
-            () -> {
-              shop.countAgain(run.run());
-              leftIn.add(run.run().id());
-              countAnew();
-            }));
+        "Run " + number + " does not count now.",
+        new BenchNow.Answer(Choice.KEEP, "let it count again", () -> letCount(run)),
+        BenchNow.Answer.later("leave it aside"));
+  }
+
+  private void letCount(TestedRun run) throws WorkshopException {
+    shop.countAgain(run.run());
+    leftIn.add(run.run().id());
+    countAnew();
   }
 
   /** Which runs count has changed. */

@@ -1,5 +1,8 @@
 package sagwright.screen.bench;
 
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Executor;
 import sagwright.bench.BenchSnapshot;
@@ -33,6 +36,14 @@ final class BenchNow {
   /** Work that may be refused. */
   interface Job {
     void run() throws WorkshopException;
+  }
+
+  /** What the maker may answer, and what is done then. */
+  record Answer(Choice choice, String words, Job job) {
+    /** Nothing is done. */
+    static Answer later(String words) {
+      return new Answer(Choice.LATER, words, () -> {});
+    }
   }
 
   BenchNow(BenchShop shop, Executor work, Mailbox<BenchView> mailbox) {
@@ -102,6 +113,16 @@ final class BenchNow {
   void ask(BenchView.Question question, Map<Choice, Job> next) {
     answers = next;
     become(state.asking(question));
+  }
+
+  void ask(String words, Answer... mayAnswer) {
+    Map<Choice, Job> next = new EnumMap<>(Choice.class);
+    List<BenchView.Offer> offers = new ArrayList<>();
+    for (Answer answer : mayAnswer) {
+      next.put(answer.choice(), answer.job());
+      offers.add(new BenchView.Offer(answer.choice(), answer.words()));
+    }
+    ask(new BenchView.Question(words, offers), next);
   }
 
   /** No answer to an older question counts any more. */
