@@ -19,16 +19,6 @@ import sagwright.screen.Sentence;
 public final class BenchScreen extends Page {
   private static final long serialVersionUID = 1L;
 
-  /** A pedal bounces, a held key repeats: no second Space counts within so long. */
-  private static final long SPACE_REST_NS = 400_000_000;
-
-  private static final String LIVE = "live";
-  private static final String HAND = "hand";
-  private static final String BEHIND = "behind";
-  private static final String SURVEY = "survey";
-  private static final String BOW = "bow";
-  private static final String LEARNING = "learning";
-  private static final String FINISHED = "finished";
   private static final String HOW_TO_TYPE =
       "Enter goes on.  Enter on an empty line, or Ctrl Enter, keeps it.";
   private static final String WHAT_MAY_BE_TYPED =
@@ -38,6 +28,7 @@ public final class BenchScreen extends Page {
   private final transient BenchActions actions;
   private final transient Refresh<BenchView> refresh;
   private final transient Tones tones = new Tones();
+  private final transient Pedal pedal = new Pedal();
   private final CardLayout cards = new CardLayout();
   private final JPanel sides = new JPanel(cards);
   private final BenchHead head;
@@ -51,10 +42,8 @@ public final class BenchScreen extends Page {
   private final FinishedPanel finished;
   private transient BenchView view;
   private transient BenchView.Question asked;
-  private String side = LIVE;
+  private BenchSide side = BenchSide.LIVE;
   private String complaint = "";
-  private boolean spaceIsDown;
-  private long lastSpaceNs = System.nanoTime() - SPACE_REST_NS;
 
   public BenchScreen(Mailbox<BenchView> mailbox, BenchActions actions) {
     super("Bench");
@@ -66,26 +55,26 @@ public final class BenchScreen extends Page {
         new BenchBody(
             new BenchBody.Ways(
                 this::turnOn,
-                () -> turnTo(HAND),
-                () -> turnTo(BEHIND),
-                () -> turnTo(SURVEY),
-                () -> turnTo(BOW),
-                () -> turnTo(LEARNING),
-                () -> turnTo(FINISHED)),
+                () -> turnTo(BenchSide.HAND),
+                () -> turnTo(BenchSide.BEHIND),
+                () -> turnTo(BenchSide.SURVEY),
+                () -> turnTo(BenchSide.BOW),
+                () -> turnTo(BenchSide.LEARNING),
+                () -> turnTo(BenchSide.FINISHED)),
             guess);
-    this.behind = new BehindPanel(() -> turnTo(LIVE));
-    this.hand = new HandReadForm(actions, () -> turnTo(LIVE), this::complain);
-    this.survey = new SurveyPanel(() -> turnTo(LIVE), this::measureNext, this::setUpAsUsual);
-    this.bow = new BowForm(actions, () -> turnTo(LIVE), this::complain);
-    this.learning = new LearningPanel(() -> turnTo(LIVE));
-    this.finished = new FinishedPanel(() -> turnTo(LIVE));
-    sides.add(live, LIVE);
-    sides.add(hand, HAND);
-    sides.add(behind, BEHIND);
-    sides.add(survey, SURVEY);
-    sides.add(bow, BOW);
-    sides.add(learning, LEARNING);
-    sides.add(finished, FINISHED);
+    this.behind = new BehindPanel(this::toLive);
+    this.hand = new HandReadForm(actions, this::toLive, this::complain);
+    this.survey = new SurveyPanel(this::toLive, this::measureNext, this::setUpAsUsual);
+    this.bow = new BowForm(actions, this::toLive, this::complain);
+    this.learning = new LearningPanel(this::toLive);
+    this.finished = new FinishedPanel(this::toLive);
+    sides.add(live, BenchSide.LIVE.name());
+    sides.add(hand, BenchSide.HAND.name());
+    sides.add(behind, BenchSide.BEHIND.name());
+    sides.add(survey, BenchSide.SURVEY.name());
+    sides.add(bow, BenchSide.BOW.name());
+    sides.add(learning, BenchSide.LEARNING.name());
+    sides.add(finished, BenchSide.FINISHED.name());
     fill(head, sides);
     keys();
     control().addActionListener(e -> press());
@@ -123,7 +112,7 @@ public final class BenchScreen extends Page {
     footSays();
     question(next.question());
     controls();
-    if ((isNewlyLaid || handIsAsked) && side.equals(LIVE)) {
+    if ((isNewlyLaid || handIsAsked) && side == BenchSide.LIVE) {
       toWork();
     }
     if (next.phase() != before) {
@@ -133,16 +122,12 @@ public final class BenchScreen extends Page {
 
   /** While a run is typed in, the foot says how, or what is wrong with it. */
   private void footSays() {
-    if (isForm()) {
+    if (side.isForm()) {
       foot().say(complaint.isEmpty() ? HOW_TO_TYPE : complaint, WHAT_MAY_BE_TYPED);
     } else {
       boolean wrongGuess = view.awaitsGuess() && !complaint.isEmpty();
       foot().say(wrongGuess ? complaint : view.safety(), footLine(view));
     }
-  }
-
-  private boolean isForm() {
-    return side.equals(HAND) || side.equals(BOW);
   }
 
   private void complain(String words) {
@@ -164,8 +149,8 @@ public final class BenchScreen extends Page {
   }
 
   private void controls() {
-    if (isForm()) {
-      control().say(side.equals(HAND) ? "Keep run" : "Keep bow", "Enter");
+    if (side.isForm()) {
+      control().say(side == BenchSide.HAND ? "Keep run" : "Keep bow", "Enter");
       control().setEnabled(true);
       return;
     }
@@ -184,22 +169,22 @@ public final class BenchScreen extends Page {
     control().getInputMap().put(KeyStroke.getKeyStroke(KeyEvent.VK_SPACE, 0), "none");
     control().getInputMap().put(KeyStroke.getKeyStroke(KeyEvent.VK_SPACE, 0, true), "none");
     key(KeyStroke.getKeyStroke(KeyEvent.VK_SPACE, 0), this::space);
-    key(KeyStroke.getKeyStroke(KeyEvent.VK_SPACE, 0, true), () -> spaceIsDown = false);
+    key(KeyStroke.getKeyStroke(KeyEvent.VK_SPACE, 0, true), pedal::letGo);
     key(KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), this::escape);
     key(KeyStroke.getKeyStroke(KeyEvent.VK_Z, InputEvent.CTRL_DOWN_MASK), actions::undo);
     letter('b', head::focusTag);
     letter('o', head::focusOrder);
     letter('t', this::turnOn);
-    letter('h', () -> turnTo(HAND));
-    letter('w', () -> turnTo(BEHIND));
-    letter('s', () -> turnTo(SURVEY));
-    letter('r', () -> turnTo(BOW));
-    letter('g', () -> turnTo(LEARNING));
-    letter('f', () -> turnTo(FINISHED));
+    letter('h', () -> turnTo(BenchSide.HAND));
+    letter('w', () -> turnTo(BenchSide.BEHIND));
+    letter('s', () -> turnTo(BenchSide.SURVEY));
+    letter('r', () -> turnTo(BenchSide.BOW));
+    letter('g', () -> turnTo(BenchSide.LEARNING));
+    letter('f', () -> turnTo(BenchSide.FINISHED));
     key(
         KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, KeyEvent.CTRL_DOWN_MASK),
         () -> {
-          if (isForm()) {
+          if (side.isForm()) {
             press();
           }
         });
@@ -226,11 +211,7 @@ public final class BenchScreen extends Page {
   }
 
   private void space() {
-    long now = System.nanoTime();
-    boolean bounced = spaceIsDown || now - lastSpaceNs < SPACE_REST_NS;
-    spaceIsDown = true;
-    if (!bounced && side.equals(LIVE)) {
-      lastSpaceNs = now;
+    if (pedal.press(side == BenchSide.LIVE)) {
       if (view.awaitsGuess() && view.phase().canBegin()) {
         guess.keep(actions::test); // a foot on the pedal: the hands stay on the shaft
       } else {
@@ -240,22 +221,22 @@ public final class BenchScreen extends Page {
   }
 
   private void press() {
-    if (side.equals(HAND)) {
+    if (side == BenchSide.HAND) {
       hand.keep();
-    } else if (side.equals(BOW)) {
+    } else if (side == BenchSide.BOW) {
       bow.keep();
     } else if (view.awaitsGuess()) {
-      turnTo(LIVE);
+      toLive();
       guess.keep(() -> {});
     } else if (view.phase().isRunning() || view.phase().canBegin()) {
-      turnTo(LIVE);
+      toLive();
       actions.test();
     }
   }
 
   private void escape() {
-    if (!side.equals(LIVE)) {
-      turnTo(LIVE);
+    if (side != BenchSide.LIVE) {
+      toLive();
     } else if (view.phase().isRunning()) {
       actions.breakOff();
     } else {
@@ -264,29 +245,29 @@ public final class BenchScreen extends Page {
   }
 
   private void turnOn() {
-    if (side.equals(LIVE) && view.shaft() != null && !view.phase().isRunning()) {
+    if (side == BenchSide.LIVE && view.shaft() != null && !view.phase().isRunning()) {
       actions.turnTo((view.turns().nowDegrees() + QUARTER_TURN) % 360);
     }
   }
 
   private void makeSeriesOf(int runs) {
-    if (side.equals(LIVE) && view.shaft() != null && !view.phase().isRunning()) {
+    if (side == BenchSide.LIVE && view.shaft() != null && !view.phase().isRunning()) {
       actions.makeSeriesOf(runs);
     }
   }
 
   private void measureNext() {
     boolean proposes = view.answer() != null && !view.answer().survey().next().isEmpty();
-    if (side.equals(SURVEY) && proposes) {
+    if (side == BenchSide.SURVEY && proposes) {
       actions.setUp(view.answer().survey().next().get(0).setUp());
-      turnTo(LIVE);
+      toLive();
     }
   }
 
   private void setUpAsUsual() {
-    if (side.equals(SURVEY)) {
+    if (side == BenchSide.SURVEY) {
       actions.setUp(null);
-      turnTo(LIVE);
+      toLive();
     }
   }
 
@@ -297,29 +278,26 @@ public final class BenchScreen extends Page {
     }
   }
 
-  private void turnTo(String to) {
-    boolean mayLeave = !view.phase().isRunning() || to.equals(LIVE);
-    boolean hasIt =
-        to.equals(LIVE)
-            || (to.equals(HAND) && view.shaft() != null && !view.awaitsGuess())
-            || (to.equals(BOW) && view.shaft() != null)
-            || (to.equals(LEARNING) && view.guess() != null)
-            || ((to.equals(BEHIND) || to.equals(SURVEY)) && view.answer() != null)
-            || (to.equals(FINISHED) && view.forecast() != null);
-    if (to.equals(side) || !mayLeave || !hasIt) {
+  private void toLive() {
+    turnTo(BenchSide.LIVE);
+  }
+
+  private void turnTo(BenchSide to) {
+    boolean mayLeave = !view.phase().isRunning() || to == BenchSide.LIVE;
+    if (to == side || !mayLeave || !to.isThereIn(view)) {
       return;
     }
     side = to;
     complaint = "";
-    cards.show(sides, to);
+    cards.show(sides, to.name());
     controls();
     footSays();
-    if (to.equals(HAND)) {
+    if (to == BenchSide.HAND) {
       hand.begin(view.shaft().safeLoadN());
-    } else if (to.equals(BOW)) {
+    } else if (to == BenchSide.BOW) {
       bow.begin();
     } else {
-      if (to.equals(BEHIND)) {
+      if (to == BenchSide.BEHIND) {
         actions.lookBehind();
       }
       toWork();
@@ -330,7 +308,7 @@ public final class BenchScreen extends Page {
   private void toWork() {
     if (view.shaft() == null) {
       head.focusTag();
-    } else if (view.awaitsGuess() && side.equals(LIVE)) {
+    } else if (view.awaitsGuess() && side == BenchSide.LIVE) {
       guess.focus();
     } else {
       control().requestFocusInWindow();
