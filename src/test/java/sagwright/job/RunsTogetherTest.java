@@ -123,7 +123,7 @@ class RunsTogetherTest {
 
   @Test
   void aSlipOfThePenIsQuestionedByTheWoodsDensity() throws Exception {
-    assertThat(LikelyShaft.doubt(laid(USUAL).shaft())).isEmpty();
+    assertThat(LikelyShaft.doubt(laid(USUAL).shaft(), laid(USUAL).stage())).isEmpty();
     Blank slipped =
         workshop
             .blanks()
@@ -131,7 +131,7 @@ class RunsTogetherTest {
                 new SheetReader(SPECIES)
                     .read(SHAFT.replace("25-014", "25-015").replace("31", "3")));
     Shaft shaft = lay.lay(slipped.tag(), USUAL, calibration).shaft();
-    assertThat(LikelyShaft.doubt(shaft).orElseThrow())
+    assertThat(LikelyShaft.doubt(shaft, "roughed").orElseThrow())
         .matches("mass and diameters make this wood \\d{4} kg/m³, which is too dense: .*");
   }
 

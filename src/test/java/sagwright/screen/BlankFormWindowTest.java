@@ -17,6 +17,8 @@ import sagwright.screen.rack.RackScreen;
 @CacioTest
 @Tag("window")
 class BlankFormWindowTest {
+  private static final String NEXT = "Enter goes on.";
+
   private final List<BlankEntry> entered = new CopyOnWriteArrayList<>();
   private WindowUnderTest window;
 
@@ -79,7 +81,7 @@ class BlankFormWindowTest {
     window.waitForFocusOn("blank.mass");
     window.type("372"); // over what is picked
     assertThat(window.textOf("blank.mass")).isEqualTo("372");
-    waitForFoot("Enter goes on.");
+    waitForFoot(NEXT);
     assertThat(entered).isEmpty();
   }
 
@@ -94,5 +96,66 @@ class BlankFormWindowTest {
     keep();
     waitForFoot("station 2, depth: carried straight on runs out");
     window.waitForFocusOn("stations.2.2");
+  }
+
+  @Test
+  void whatCanHardlyBeIsAskedOneByOneWithItsFieldAndKeptIfTheMakerSaysSo() {
+    typeInto("blank.tag", "25-015");
+    typeInto("blank.mass", "372");
+    stations("0", "12.1", "", "1490", "3", "");
+    keep();
+    waitForFoot("Misread? depth 3 at 1490 mm: cues and their squares have 6 to 80 mm.");
+    window.waitForFocusOn("stations.2.2");
+    keep();
+    waitForFoot("Misread? mass and diameters make this wood 4974 kg/m³: woods have 300 to 1100.");
+    window.waitForFocusOn("blank.mass");
+    assertThat(entered).isEmpty();
+    keep();
+    window.waitUntil("it is kept as it is", () -> !entered.isEmpty());
+    assertThat(entered.get(0).stations().get(1).depthMm()).isEqualTo(3);
+  }
+
+  @Test
+  void aDiameterThatIsPutRightIsAskedAboutNoMore() {
+    typeInto("blank.tag", "25-015");
+    typeInto("blank.mass", "372");
+    stations("0", "12.1", "", "1490", "3", "");
+    keep();
+    window.waitForFocusOn("stations.2.2");
+    window.type("30"); // over what is picked
+    waitForFoot(NEXT);
+    keep();
+    window.waitUntil("it is kept", () -> !entered.isEmpty());
+    assertThat(entered.get(0).stations().get(1).depthMm()).isEqualTo(30);
+  }
+
+  @Test
+  void aWoodThatIsNotKnownIsSaidAtOnceAndItsNearNamesAreTwoKeysAway() {
+    window.press(KeyEvent.VK_ENTER); // from the tag to the wood
+    window.type("ash");
+    waitForFoot("ash is not in the table of woods.  Down there offers European ash, White ash.");
+    assertThat(window.saidBy("foot")).contains("15 MPa at the most");
+    window.press(KeyEvent.VK_DOWN); // opens the list
+    window.press(KeyEvent.VK_DOWN);
+    window.press(KeyEvent.VK_DOWN);
+    window.press(KeyEvent.VK_ENTER);
+    waitForFoot(NEXT);
+    typeInto("blank.length", "1490");
+    stations("0", "12.1", "", "1490", "30", "");
+    keep();
+    window.waitUntil("it is kept", () -> !entered.isEmpty());
+    assertThat(entered.get(0).species()).isEqualTo("White ash");
+  }
+
+  @Test
+  void aWoodThatIsNotKnownIsKeptWithoutAQuestion() {
+    typeInto("blank.tag", "25-015");
+    window.press(KeyEvent.VK_ENTER);
+    window.type("pear");
+    waitForFoot("pear is not in the table of woods.");
+    stations("0", "12.1", "", "1490", "30", "");
+    keep();
+    window.waitUntil("it is kept", () -> !entered.isEmpty());
+    assertThat(entered.get(0).species()).isEqualTo("pear");
   }
 }

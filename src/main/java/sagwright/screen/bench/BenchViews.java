@@ -189,7 +189,7 @@ final class BenchViews {
       return warnings;
     }
     if (state.laid() != null) {
-      LikelyShaft.doubt(state.laid().shaft()).ifPresent(warnings::add);
+      LikelyShaft.doubt(state.laid().shaft(), state.laid().stage()).ifPresent(warnings::add);
     }
     if (state.together() != null) {
       state.together().ofBench().stream().map(Warning::inWords).forEach(warnings::add);

@@ -1,8 +1,13 @@
 package sagwright.screen.rack;
 
-import java.util.Arrays;
+import java.awt.Component;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import javax.swing.DefaultComboBoxModel;
 import javax.swing.JComboBox;
@@ -13,18 +18,19 @@ import sagwright.beam.SectionShape;
 import sagwright.beam.Station;
 import sagwright.beam.Taper;
 import sagwright.drawing.FinishDrawing;
+import sagwright.job.LikelyShaft;
 import sagwright.quantity.Figures;
 import sagwright.quantity.Unit;
 import sagwright.screen.ComplaintException;
 import sagwright.screen.ShaftPicture;
 import sagwright.screen.ShopUnits;
 import sagwright.screen.Typed;
-import sagwright.screen.WoodWords;
 import sagwright.screen.rack.BlankEntry.Calipers;
 import sagwright.screen.theme.Form;
+import sagwright.screen.theme.Offering;
 import sagwright.screen.theme.OnTyping;
 import sagwright.screen.theme.Text;
-import sagwright.wood.Grain;
+import sagwright.wood.NearNames;
 
 /**
  * A blank to be written down: what it is and how it looks at the left, its stations at the right,
@@ -35,11 +41,9 @@ final class BlankForm extends JPanel {
   private static final String ROUND = "round";
   private static final String SQUARE = "sawn square";
   private static final String WANTING = "Two stations or more, and the shaft is drawn here.";
-  private static final List<String> REASONS =
-      List.of("", "turned", "weighed", "measured again", "misread before");
 
   private final Form is;
-  private final Form seen;
+  private final LooksFields seen;
   private final JTextField tag;
   private final JComboBox<String> species;
   private final JComboBox<String> stage;
@@ -47,15 +51,12 @@ final class BlankForm extends JPanel {
   private final JTextField length;
   private final JTextField mass;
   private final JTextField moisture;
-  private final JTextField lines;
-  private final JComboBox<String> runOut;
-  private final JTextField looks;
-  private final JComboBox<String> why;
   private final StationsForm stations;
   private final ShaftPicture drawing = new ShaftPicture("blank.drawing", WANTING);
   private final ShopUnits units;
   private final transient Runnable changed;
   private boolean isFilling = true;
+  private List<String> woods = List.of();
 
   /**
    * @param ended Enter on an empty line of stations, or behind the last
@@ -69,30 +70,35 @@ final class BlankForm extends JPanel {
     is = new Form("blank", this::redraw);
     tag = is.field("tag", "");
     species = is.choice("species", List.of(), true);
+    Offering.to(species, typed -> NearNames.first(typed, woods));
+    woodEditor()
+        .addFocusListener(
+            new FocusAdapter() {
+              @Override
+              public void focusLost(FocusEvent e) {
+                redraw(); // a wood's name is whole now
+              }
+            });
     stage = is.choice("stage", List.of(), true);
     section = is.choice("section", List.of(ROUND, SQUARE), false);
     length = is.field("length", units.length().symbol());
     mass = is.field("mass", units.mass().symbol());
     moisture = is.field("moisture", "%");
-    seen = new Form("blank", this::redraw);
-    lines = seen.field("grain lines", WoodWords.per(units));
-    runOut = seen.choice("run-out", runOuts(), false);
-    looks = seen.field("looks", "");
-    why = seen.choice("why anew", REASONS, true);
+    seen = new LooksFields(units, this::redraw);
     stations = new StationsForm(this::lengthMm, ended, this::redraw);
     length.getDocument().addDocumentListener(new OnTyping(stations::pitched));
     add(Text.strong("The blank"));
     add(Text.strong("As it looks"));
     add(Text.strong("Its stations"), "wrap");
     add(is, "aligny top");
-    add(seen, "aligny top");
+    add(seen.form(), "aligny top");
     add(stations, "grow, wrap");
     add(drawing, "span 3, growx, hmin pref");
     isFilling = false;
   }
 
-  private static List<String> runOuts() {
-    return Arrays.asList("", "straight", "slight run-out", "runs out");
+  private Component woodEditor() {
+    return species.getEditor().getEditorComponent();
   }
 
   /** Empties the form for a new blank; what a whole lot has alike stays. */
@@ -107,9 +113,7 @@ final class BlankForm extends JPanel {
     length.setText("");
     mass.setText("");
     moisture.setText("");
-    fill(Grain.UNSEEN);
-    why.setSelectedItem("");
-    why.setEnabled(false);
+    seen.begin();
     stations.begin();
     isFilling = false;
     redraw();
@@ -128,23 +132,16 @@ final class BlankForm extends JPanel {
     length.setText(text(known.lengthMm(), units.length()));
     mass.setText(text(known.massG(), units.mass()));
     moisture.setText(text(known.moisturePercent(), Unit.PERCENT));
-    fill(known.grain());
-    why.setEnabled(true);
+    seen.begin(known.grain());
     stations.begin(known.stations());
     isFilling = false;
     redraw();
     mass.requestFocusInWindow();
   }
 
-  private void fill(Grain grain) {
-    Double shown = WoodWords.lines(grain, units);
-    lines.setText(shown == null ? "" : Figures.asTyped(shown));
-    runOut.setSelectedItem(grain.runOut() == null ? "" : grain.runOut().inWords());
-    looks.setText(grain.looks() == null ? "" : grain.looks());
-  }
-
   private void fillChoices(RackView view) {
-    species.setModel(new DefaultComboBoxModel<>(view.species().toArray(String[]::new)));
+    woods = view.species();
+    species.setModel(new DefaultComboBoxModel<>(woods.toArray(String[]::new)));
     stage.setModel(new DefaultComboBoxModel<>(view.stages().toArray(String[]::new)));
   }
 
@@ -152,9 +149,39 @@ final class BlankForm extends JPanel {
     return value == null ? "" : Figures.asTyped(unit.fromBase(value));
   }
 
-  /** The readings that stand out from a fair taper, one line; empty for none. */
-  String standsOut() {
-    return stations.standsOut();
+  /** What of an entry can hardly be, each to be asked about; what causes another goes before it. */
+  List<Doubt> doubts(BlankEntry entry) {
+    List<Doubt> doubts = new ArrayList<>(stations.doubts());
+    try {
+      taper(entry)
+          .map(taper -> LikelyShaft.unlikelyKgM3(taper, entry.massG(), entry.stage()))
+          .filter(OptionalDouble::isPresent)
+          .ifPresent(unlikely -> doubts.add(tooDenseOrLight(unlikely.getAsDouble())));
+    } catch (IllegalArgumentException e) {
+      // stations that make no shaft are refused, not doubted
+    }
+    return doubts;
+  }
+
+  private static Doubt tooDenseOrLight(double densityKgM3) {
+    String words =
+        String.format(
+            Locale.ROOT,
+            "mass and diameters make this wood %.0f kg/m³: woods have %.0f to %.0f",
+            densityKgM3,
+            LikelyShaft.LEAST_KG_M3,
+            LikelyShaft.GREATEST_KG_M3);
+    return new Doubt(words, "mass");
+  }
+
+  /** What stands out while it is typed: a misreading, or a wood that is not known. */
+  RackWords.Said hint() {
+    List<Doubt> misread = stations.standingOut();
+    if (!misread.isEmpty()) {
+      return RackWords.misread(misread.get(0));
+    }
+    String wood = WoodHint.of(Form.chosen(species), woods, woodEditor().isFocusOwner());
+    return wood.isEmpty() ? RackWords.FORM : new RackWords.Said(wood, WoodHint.whatFollows());
   }
 
   /** A refusal by the names of the fields; goes to the one that it is about. */
@@ -164,9 +191,9 @@ final class BlankForm extends JPanel {
     return complaint.getMessage();
   }
 
-  private void focusOn(String field) {
+  void focusOn(String field) {
     is.focusOn(field);
-    seen.focusOn(field);
+    seen.form().focusOn(field);
     stations.focusOn(field);
   }
 
@@ -189,28 +216,15 @@ final class BlankForm extends JPanel {
     List<Calipers> calipers = stations.read();
     return new BlankEntry(
         tag.getText().trim(),
-        chosen(species),
-        chosen(stage).toLowerCase(Locale.ROOT),
+        Form.chosen(species),
+        Form.chosen(stage).toLowerCase(Locale.ROOT),
         SQUARE.equals(section.getSelectedItem()) ? SectionShape.RECTANGLE : SectionShape.ELLIPSE,
         Typed.optional("length", length.getText(), units.length()),
         Typed.optional("mass", mass.getText(), units.mass()),
         Typed.optional("moisture", moisture.getText(), Unit.PERCENT),
         calipers,
-        grain(),
-        chosen(why));
-  }
-
-  private Grain grain() throws ComplaintException {
-    Double counted =
-        lines.getText().isBlank() ? null : Typed.number("grain lines", lines.getText());
-    if (counted != null && !(counted > 0)) {
-      throw new ComplaintException("grain lines: must be above 0, not " + lines.getText());
-    }
-    int chosenRunOut = runOut.getSelectedIndex();
-    return new Grain(
-        WoodWords.linesPerCm(counted, units),
-        chosenRunOut <= 0 ? null : Grain.RunOut.values()[chosenRunOut - 1],
-        looks.getText().isBlank() ? null : looks.getText().trim());
+        seen.grain(),
+        seen.why());
   }
 
   private double lengthMm() {
@@ -222,11 +236,6 @@ final class BlankForm extends JPanel {
     }
   }
 
-  private static String chosen(JComboBox<String> choice) {
-    Object chosen = choice.isEditable() ? choice.getEditor().getItem() : choice.getSelectedItem();
-    return chosen == null ? "" : chosen.toString().trim();
-  }
-
   /** Draws what is typed as far as it makes a shaft. */
   private void redraw() {
     if (isFilling) {
@@ -234,17 +243,29 @@ final class BlankForm extends JPanel {
     }
     changed.run();
     try {
-      BlankEntry entry = typed();
-      List<Station> drawn = entry.stations().stream().map(StationsForm::station).toList();
-      if (drawn.size() < 2) {
+      Optional<Taper> taper = taper(typed());
+      if (taper.isPresent()) {
+        drawing.show(FinishDrawing.Scene.of(taper.get()));
+      } else {
         drawing.showWanting(WANTING);
-        return;
       }
-      double end = drawn.get(drawn.size() - 1).xMm();
-      double lengthMm = entry.lengthMm() == null ? end : entry.lengthMm();
-      drawing.show(FinishDrawing.Scene.of(new Taper(entry.section(), drawn, lengthMm)));
     } catch (ComplaintException | IllegalArgumentException e) {
       drawing.showWanting(e.getMessage());
     }
+  }
+
+  /**
+   * Empty for fewer than two stations.
+   *
+   * @throws IllegalArgumentException where the stations make no shaft
+   */
+  private static Optional<Taper> taper(BlankEntry entry) {
+    List<Station> stations = entry.stations().stream().map(StationsForm::station).toList();
+    if (stations.size() < 2) {
+      return Optional.empty();
+    }
+    double endMm = stations.get(stations.size() - 1).xMm();
+    double lengthMm = entry.lengthMm() == null ? endMm : entry.lengthMm();
+    return Optional.of(new Taper(entry.section(), stations, lengthMm));
   }
 }

@@ -10,7 +10,15 @@ final class FieldWords {
       Pattern.compile("(?:shaft\\.)?stations\\[(\\d+)\\]\\.(x|depth|width)Mm");
 
   private static final Map<String, String> FIELDS =
-      Map.of("lengthMm", "length", "massG", "mass", "moisturePercent", "moisture");
+      Map.of(
+          "lengthMm",
+          "length",
+          "massG",
+          "mass",
+          "moisturePercent",
+          "moisture",
+          "say why",
+          "why anew");
 
   private FieldWords() {}
 

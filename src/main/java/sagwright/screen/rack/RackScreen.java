@@ -3,6 +3,8 @@ package sagwright.screen.rack;
 import java.awt.CardLayout;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
+import java.util.HashSet;
+import java.util.Set;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.KeyStroke;
@@ -50,7 +52,9 @@ public final class RackScreen extends Page {
   private String awaited = "";
   private boolean isNew;
   private String complaint = "";
-  private String confirmed = "";
+
+  /** What was doubted, and kept as it was: it is asked once. */
+  private final Set<String> confirmed = new HashSet<>();
 
   public RackScreen(Mailbox<RackView> mailbox, RackActions actions) {
     super("Rack");
@@ -158,7 +162,7 @@ public final class RackScreen extends Page {
       case FORM -> {
         title.setText(isNew ? "New blank" : view.open().tag());
         details.setText(isNew ? "" : "measured anew; what was measured before stays");
-        say(RackWords.form(form.standsOut()), RackWords.FORM_MORE);
+        say(form.hint().todo(), form.hint().more());
         control().say("Keep", "Ctrl Enter");
       }
       default -> throw new IllegalStateException(side.name());
@@ -281,11 +285,12 @@ public final class RackScreen extends Page {
     if (entry == null) {
       return;
     }
-    String out = form.standsOut();
-    if (!out.isEmpty() && !out.equals(confirmed)) {
-      confirmed = out;
-      complain(RackWords.confirm(out));
-      return;
+    for (Doubt doubt : form.doubts(entry)) {
+      if (confirmed.add(doubt.words())) {
+        complain(RackWords.confirm(doubt));
+        form.focusOn(doubt.field());
+        return;
+      }
     }
     Reply reply =
         Reply.onEventThread(() -> openRecord(entry.tag()), why -> complain(form.refused(why)));
@@ -330,7 +335,7 @@ public final class RackScreen extends Page {
   private void turnTo(Side to) {
     side = to;
     complaint = "";
-    confirmed = "";
+    confirmed.clear();
     cards.show(sides, to.name());
     words();
     focus();

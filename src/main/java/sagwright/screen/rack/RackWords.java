@@ -18,21 +18,20 @@ final class RackWords {
       "W weighs, P says how it is spliced, A adds a note, E ends it, Ctrl Z takes the last action"
           + " back.  What was measured stays: a newer entry follows it.";
 
-  static final String FORM_MORE = "Other units may be typed: 58 in, 18½ oz, 147.3 cm.";
+  /** Two lines: what comes first, and what is less urgent. */
+  record Said(String todo, String more) {}
 
-  /**
-   * What the form says.
-   *
-   * @param standsOut the readings that stand out from a fair taper; empty for none
-   */
-  static String form(String standsOut) {
-    return standsOut.isEmpty()
-        ? "Enter goes on.  Ctrl Enter keeps it."
-        : "Misread? " + standsOut + ".";
+  private static final String OTHER_UNITS = "Other units may be typed: 58 in, 18½ oz, 147.3 cm.";
+
+  static final Said FORM = new Said("Enter goes on.  Ctrl Enter keeps it.", OTHER_UNITS);
+
+  /** While it is typed. */
+  static Said misread(Doubt doubt) {
+    return new Said("Misread? " + doubt.words() + ".", OTHER_UNITS);
   }
 
   /** The same where it is to be kept. */
-  static String confirm(String standsOut) {
-    return "Misread? " + standsOut + ".  Ctrl Enter again keeps it as it is.";
+  static String confirm(Doubt doubt) {
+    return "Misread? " + doubt.words() + ".  Ctrl Enter again keeps it as it is.";
   }
 }

@@ -12,6 +12,7 @@ import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import sagwright.beam.FairTaper;
 import sagwright.beam.Station;
+import sagwright.job.LikelyShaft;
 import sagwright.quantity.Figures;
 import sagwright.quantity.Unit;
 import sagwright.screen.ComplaintException;
@@ -157,22 +158,77 @@ final class StationsForm extends JPanel {
     return THREE_DECIMALS.matcher(typed).replaceFirst("$1.$2");
   }
 
-  /** What stands out, one line; empty where nothing does or not enough is typed. */
-  String standsOut() {
+  /** Readings that no shaft has, then those that stand out from a fair taper. */
+  List<Doubt> doubts() {
+    List<Doubt> doubts = new ArrayList<>();
     try {
       List<Calipers> calipers = read();
-      List<Station> stations = calipers.stream().map(StationsForm::station).toList();
-      for (int i = 1; i < stations.size(); i++) {
-        if (stations.get(i).xMm() <= stations.get(i - 1).xMm()) {
-          return "";
-        }
-      }
-      return FairTaper.standingOut(stations).stream()
-          .map(out -> inWords(out, stations.get(out.station())))
-          .collect(Collectors.joining("; "));
+      List<Integer> lines = grid.typed().stream().map(FieldGrid.Line::number).toList();
+      doubts.addAll(unlikely(calipers, lines));
     } catch (ComplaintException e) {
-      return "";
+      // what cannot be read is complained of, not doubted
     }
+    doubts.addAll(standingOut());
+    return doubts;
+  }
+
+  private static List<Doubt> unlikely(List<Calipers> calipers, List<Integer> lines) {
+    List<Doubt> doubts = new ArrayList<>();
+    for (int i = 0; i < calipers.size(); i++) {
+      Calipers c = calipers.get(i);
+      if (!LikelyShaft.isLikelyMm(c.depthMm())) {
+        doubts.add(unlikely("depth", c.depthMm(), c, lines.get(i)));
+      }
+      if (c.widthMm() != null && !LikelyShaft.isLikelyMm(c.widthMm())) {
+        doubts.add(unlikely("width", c.widthMm(), c, lines.get(i)));
+      }
+    }
+    return doubts;
+  }
+
+  private static Doubt unlikely(String what, double mm, Calipers at, int line) {
+    String words =
+        String.format(
+            "%s %s at %s mm: cues and their squares have %s to %s mm",
+            what,
+            Figures.asTyped(mm),
+            Figures.asTyped(at.xMm()),
+            Figures.asTyped(LikelyShaft.LEAST_MM),
+            Figures.asTyped(LikelyShaft.GREATEST_MM));
+    return new Doubt(words, field(line, what));
+  }
+
+  private static String field(int line, String what) {
+    return "station " + line + ", " + what;
+  }
+
+  /** What stands out from a fair taper, all in one: it is looked at as a whole. */
+  List<Doubt> standingOut() {
+    try {
+      return standingOut(read());
+    } catch (ComplaintException e) {
+      return List.of(); // what cannot be read is complained of, not doubted
+    }
+  }
+
+  private List<Doubt> standingOut(List<Calipers> calipers) {
+    List<Station> stations = calipers.stream().map(StationsForm::station).toList();
+    for (int i = 1; i < stations.size(); i++) {
+      if (stations.get(i).xMm() <= stations.get(i - 1).xMm()) {
+        return List.of();
+      }
+    }
+    List<FairTaper.StandingOut> out = FairTaper.standingOut(stations);
+    if (out.isEmpty()) {
+      return List.of();
+    }
+    String words =
+        out.stream()
+            .map(each -> inWords(each, stations.get(each.station())))
+            .collect(Collectors.joining("; "));
+    FairTaper.StandingOut first = out.get(0);
+    int line = grid.typed().get(first.station()).number();
+    return List.of(new Doubt(words, field(line, first.isWidth() ? "width" : "depth")));
   }
 
   static Station station(Calipers c) {

@@ -123,6 +123,12 @@ public final class Form extends JPanel {
     return choice;
   }
 
+  /** What is chosen or typed, without blanks around it; empty for nothing. */
+  public static String chosen(JComboBox<String> choice) {
+    Object chosen = choice.isEditable() ? choice.getEditor().getItem() : choice.getSelectedItem();
+    return chosen == null ? "" : chosen.toString().trim();
+  }
+
   /** What is typed, or the one of the list that begins with it. */
   private static Object completed(JComboBox<String> choice) {
     Object typed = choice.getEditor().getItem();
