@@ -5,11 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import sagwright.sheet.JsonLine;
 import sagwright.wood.Grain;
 import sagwright.workshop.Blank;
 import sagwright.workshop.BlankState;
 import sagwright.workshop.CaliperEntry;
+import sagwright.workshop.EndEntry;
 import sagwright.workshop.Grade;
 import sagwright.workshop.GrainEntry;
 import sagwright.workshop.Note;
@@ -22,12 +24,14 @@ import sagwright.workshop.WorkshopException;
 /**
  * All that a workshop knows of one blank; every list oldest first.
  *
+ * @param end empty for a blank that is still there
  * @param changes by the number of each grade that followed another one for the same order: what
  *     came out otherwise, and why
  */
 public record BlankRecord(
     Blank blank,
     BlankState state,
+    Optional<EndEntry> end,
     List<CaliperEntry> caliperEntries,
     List<StageEntry> stages,
     List<Run> runs,
@@ -42,6 +46,7 @@ public record BlankRecord(
     return new BlankRecord(
         blank,
         workshop.blanks().state(blank),
+        workshop.blanks().end(blank),
         workshop.blanks().caliperEntries(blank),
         workshop.blanks().stages(blank),
         workshop.runs().of(blank),

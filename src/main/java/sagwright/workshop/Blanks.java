@@ -249,4 +249,16 @@ public final class Blanks {
               why);
         });
   }
+
+  /** When and why a blank was ended; empty for one that is still there. */
+  public Optional<EndEntry> end(Blank blank) throws WorkshopException {
+    return database.read(
+        handle ->
+            handle
+                .select("select at, why from blank_end_now where blank_id = ?", blank.id())
+                .map(
+                    (row, context) ->
+                        new EndEntry(Instant.parse(row.getString("at")), row.getString("why")))
+                .findFirst());
+  }
 }

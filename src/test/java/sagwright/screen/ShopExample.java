@@ -122,6 +122,7 @@ final class ShopExample {
         promised,
         grain,
         seasoning,
+        "",
         String.join(" ", tag, species, stage, promised, seasoning).toLowerCase(Locale.ROOT));
   }
 
@@ -130,6 +131,7 @@ final class ShopExample {
         "25-014",
         "European ash, near size, 355 g, 11.2 % moist",
         "turned 87 days ago, settled; grain 9, straight",
+        "",
         BenchExample.TAPER,
         new BlankEntry(
             "25-014",

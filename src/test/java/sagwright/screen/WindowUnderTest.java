@@ -8,10 +8,13 @@ import java.awt.Toolkit;
 import java.awt.event.AWTEventListener;
 import java.awt.event.KeyEvent;
 import java.time.Duration;
+import java.util.List;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
+import javax.swing.JTable;
 import javax.swing.text.JTextComponent;
 import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
 import org.assertj.swing.edt.GuiActionRunner;
@@ -126,6 +129,27 @@ final class WindowUnderTest implements AutoCloseable {
   /** What stands in a field. */
   String textOf(String name) {
     return GuiActionRunner.execute(() -> ((JTextComponent) named(name)).getText());
+  }
+
+  /** What stands in the first column of a table, from its top. */
+  List<String> firstColumnOf(String name) {
+    return GuiActionRunner.execute(
+        () -> {
+          JTable table = (JTable) named(name);
+          return IntStream.range(0, table.getRowCount())
+              .mapToObj(row -> String.valueOf(table.getValueAt(row, 0)))
+              .toList();
+        });
+  }
+
+  /** What stands in the first column of the row that is marked. */
+  String markedIn(String name) {
+    return GuiActionRunner.execute(
+        () -> {
+          JTable table = (JTable) named(name);
+          int row = table.getSelectedRow();
+          return row < 0 ? "" : String.valueOf(table.getValueAt(row, 0));
+        });
   }
 
   private Component named(String name) {

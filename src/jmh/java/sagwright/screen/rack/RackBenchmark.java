@@ -81,6 +81,7 @@ public class RackBenchmark {
         "",
         new Grain(5.0 + random.nextInt(6), Grain.RunOut.STRAIGHT, null),
         seasoning,
+        "",
         String.join(" ", tag, "european ash", stage, "free", "straight", seasoning));
   }
 

@@ -15,6 +15,7 @@ import sagwright.job.KeepSplice;
 import sagwright.job.TakeBack;
 import sagwright.job.WoodRecords;
 import sagwright.modulus.Shaft;
+import sagwright.quantity.Figures;
 import sagwright.screen.Desk;
 import sagwright.screen.Mailbox;
 import sagwright.screen.Reply;
@@ -89,7 +90,7 @@ public final class RackDesk extends Desk implements RackActions {
     WoodRecords wood = WoodRecords.of(workshop, species, clock.instant());
     List<RackView.Row> rows = new ArrayList<>();
     for (RackRow row : workshop.rack().rows()) {
-      if (row.state().endedWhy() == null && !row.state().isCheckRod()) {
+      if (!row.state().isCheckRod()) {
         rows.add(row(row, wood.grain(row.blank()), wood.seasoning(row.blank())));
       }
     }
@@ -105,7 +106,8 @@ public final class RackDesk extends Desk implements RackActions {
   }
 
   private RackView.Row row(RackRow row, Grain grain, Seasoning seasoning) {
-    String seasoned = WoodWords.seasoning(seasoning);
+    boolean isEnded = row.state().endedWhy() != null;
+    String seasoned = isEnded ? "" : WoodWords.seasoning(seasoning);
     String words =
         String.join(
             " ",
@@ -113,12 +115,14 @@ public final class RackDesk extends Desk implements RackActions {
             orEmpty(row.species()),
             orEmpty(row.state().stage()),
             orEmpty(row.state().promisedTo()),
-            row.state().isFree() ? "free" : "promised",
+            orEmpty(row.state().endedWhy()),
+            row.state().isFree() ? "free" : "",
+            row.state().promisedTo() == null ? "" : "promised",
             row.testedAt() == null ? "untested" : "tested " + row.testedAt().substring(0, 10),
             WoodWords.grain(grain, units),
             orEmpty(grain.looks()),
             seasoned,
-            seasoning.state().name());
+            isEnded ? "" : seasoning.state().name());
     return new RackView.Row(
         row.blank().tag(),
         orEmpty(row.species()),
@@ -130,6 +134,7 @@ public final class RackDesk extends Desk implements RackActions {
         orEmpty(row.state().promisedTo()),
         grain,
         seasoned,
+        orEmpty(row.state().endedWhy()),
         words.toLowerCase(Locale.ROOT));
   }
 
@@ -167,12 +172,16 @@ public final class RackDesk extends Desk implements RackActions {
     if (shaft.massG() != null) {
       details.add(units.massText(shaft.massG()));
     }
+    if (shaft.moisturePercent() != null) {
+      details.add(Figures.rounded(shaft.moisturePercent(), 1) + " % moist");
+    }
     String seasoning = WoodWords.seasoningWhole(wood.seasoning(blank));
     String grainWords = WoodWords.grain(grain, units);
     return new RackView.Opened(
         blank.tag(),
         String.join(", ", details),
         seasoning + (grainWords.isEmpty() ? "" : "; grain " + grainWords),
+        orEmpty(record.state().endedWhy()),
         shaft.taper(),
         entry,
         RecordEvents.of(record, units));
@@ -259,7 +268,7 @@ public final class RackDesk extends Desk implements RackActions {
         () -> {
           workshop.blanks().end(workshop.blanks().require(tag), why);
           openTag = null;
-          said = tag + " is ended: " + why + ".  Ctrl Z takes it back.";
+          said = tag + " is ended: " + why + ".  Ctrl Z takes it back, ended typed here shows it.";
           show();
         });
   }

@@ -1,7 +1,7 @@
 package sagwright.screen.rack;
 
 import java.awt.BorderLayout;
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
@@ -20,8 +20,12 @@ import sagwright.screen.theme.Text;
 final class RackList extends JPanel {
   private static final long serialVersionUID = 1L;
 
+  /** Typed among the words of the filter it shows what is no more. */
+  private static final String ENDED = "ended";
+
   private final RowTable<RackView.Row> table;
   private final JScrollPane scroll;
+  private boolean showsEnded;
   private final JPanel empty = new JPanel(new MigLayout("insets 80 0 0 0"));
 
   RackList(ShopUnits units, Consumer<RackView.Row> open) {
@@ -34,7 +38,7 @@ final class RackList extends JPanel {
             List.of(
                 Column.words("tag", 104, RackView.Row::tag),
                 Column.words("species", 132, RackView.Row::species),
-                Column.words("stage", 140, RackView.Row::stage),
+                Column.words("stage", 140, RackList::stage),
                 Column.figures(
                     "mass, " + units.mass().symbol(),
                     66,
@@ -52,6 +56,7 @@ final class RackList extends JPanel {
                 Column.words("tested", 116, RackView.Row::tested),
                 Column.words("promised", 94, RackView.Row::promisedTo)));
     table.whenOpened(open);
+    filter("");
     scroll = Lists.scrolled(table);
     empty.add(Text.heading("No blank yet"), "wrap 10");
     empty.add(
@@ -59,6 +64,10 @@ final class RackList extends JPanel {
         "wrap 6");
     empty.add(Text.second("Sheets of other programs come in by the command line: import."));
     add(scroll, BorderLayout.CENTER);
+  }
+
+  private static String stage(RackView.Row row) {
+    return row.isEnded() ? ENDED + ": " + row.endedWhy() : row.stage();
   }
 
   void show(List<RackView.Row> blanks) {
@@ -69,10 +78,31 @@ final class RackList extends JPanel {
     repaint();
   }
 
-  /** Shows the blanks of which every word that is typed is said. */
+  /**
+   * Shows the blanks of which every word that is typed is said. Those that are no more are shown
+   * where {@value #ENDED} is one of the words, and then alone.
+   */
   void filter(String typed) {
-    String[] wanted = typed.trim().toLowerCase(Locale.ROOT).split("\\s+");
-    table.filter(row -> Arrays.stream(wanted).allMatch(row.words()::contains));
+    List<String> wanted =
+        new ArrayList<>(List.of(typed.trim().toLowerCase(Locale.ROOT).split("\\s+")));
+    showsEnded = wanted.remove(ENDED);
+    boolean ended = showsEnded;
+    table.filter(row -> row.isEnded() == ended && wanted.stream().allMatch(row.words()::contains));
+  }
+
+  /** How many are seen, of how many; and how many are no more. */
+  String count(List<RackView.Row> blanks) {
+    long ended = blanks.stream().filter(RackView.Row::isEnded).count();
+    if (showsEnded) {
+      return shown() + " of " + ended + " ended";
+    }
+    String free = shown() + " of " + (blanks.size() - ended);
+    return ended == 0 ? free : free + ", and " + ended + " ended";
+  }
+
+  /** Marks the blank of a tag, where it is seen. */
+  void select(String tag) {
+    table.select(row -> row.tag().equals(tag));
   }
 
   RackView.Row selected() {

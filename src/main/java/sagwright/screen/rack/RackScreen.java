@@ -129,7 +129,6 @@ public final class RackScreen extends Page {
   private void show(RackView next) {
     view = next;
     list.show(next.blanks());
-    list.filter(filter.getText());
     if (next.open() != null) {
       record.show(next.open());
       if (next.open().tag().equals(awaited)) {
@@ -149,15 +148,20 @@ public final class RackScreen extends Page {
     switch (side) {
       case LIST -> {
         title.setText("Rack");
-        details.setText(list.shown() + " of " + view.blanks().size());
+        details.setText(list.count(view.blanks()));
         say(RackWords.LIST, RackWords.LIST_MORE);
         control().say("New blank", "Ctrl N");
       }
       case RECORD -> {
         title.setText(view.open().tag());
         details.setText(view.open().details());
-        say(RackWords.RECORD, RackWords.RECORD_MORE);
-        control().say("Lay on bench", "Enter");
+        if (view.open().isEnded()) {
+          say(RackWords.ended(view.open().endedWhy()), RackWords.ENDED_MORE);
+          control().say("To the rack", "Esc");
+        } else {
+          say(RackWords.RECORD, RackWords.RECORD_MORE);
+          control().say("Lay on bench", "Enter");
+        }
       }
       case FORM -> {
         title.setText(isNew ? "New blank" : view.open().tag());
@@ -179,7 +183,7 @@ public final class RackScreen extends Page {
   private void press() {
     switch (side) {
       case LIST -> writeNew();
-      case RECORD -> actions.lay(view.open().tag());
+      case RECORD -> layOrLeave();
       case FORM -> keep();
       default -> throw new IllegalStateException(side.name());
     }
@@ -187,6 +191,14 @@ public final class RackScreen extends Page {
 
   private void enter() {
     if (isAtRecord()) {
+      layOrLeave();
+    }
+  }
+
+  private void layOrLeave() {
+    if (view.open().isEnded()) {
+      back();
+    } else {
       actions.lay(view.open().tag());
     }
   }
@@ -221,7 +233,7 @@ public final class RackScreen extends Page {
   }
 
   private void measure() {
-    if (isAtRecord()) {
+    if (isAtBlank()) {
       isNew = false;
       turnTo(Side.FORM);
       form.begin(view, view.open().entry());
@@ -232,14 +244,19 @@ public final class RackScreen extends Page {
     return side == Side.RECORD && !questions.isOpen();
   }
 
+  /** The same where the blank is still there to be worked on. */
+  private boolean isAtBlank() {
+    return isAtRecord() && !view.open().isEnded();
+  }
+
   private void weigh() {
-    if (isAtRecord()) {
+    if (isAtBlank()) {
       questions.weigh(view.open().entry(), view.units());
     }
   }
 
   private void splice() {
-    if (isAtRecord()) {
+    if (isAtBlank()) {
       questions.splice(view.open().tag(), view.units());
     }
   }
@@ -251,7 +268,7 @@ public final class RackScreen extends Page {
   }
 
   private void end() {
-    if (isAtRecord()) {
+    if (isAtBlank()) {
       questions.end(view.open().tag());
     }
   }
@@ -337,6 +354,9 @@ public final class RackScreen extends Page {
     complaint = "";
     confirmed.clear();
     cards.show(sides, to.name());
+    if (to == Side.RECORD) {
+      list.select(view.open().tag());
+    }
     words();
     focus();
   }

@@ -8,7 +8,7 @@ import sagwright.wood.Grain;
 /**
  * All that the rack shows at one moment. Immutable.
  *
- * @param blanks every blank that is still there, newest first
+ * @param blanks every blank, newest first, also those that are no more
  * @param open the record that was asked for, null for none
  * @param species names to choose from
  * @param stages names to choose from, in the order in which a blank passes them
@@ -35,6 +35,7 @@ public record RackView(
    * @param promisedTo number of an order; empty for none
    * @param grain {@link Grain#UNSEEN} where nobody has looked
    * @param seasoning a few words
+   * @param endedWhy empty for a blank that is still there
    * @param words all that the filter looks into, in lower case
    */
   public record Row(
@@ -48,21 +49,37 @@ public record RackView(
       String promisedTo,
       Grain grain,
       String seasoning,
-      String words) {}
+      String endedWhy,
+      String words) {
+    boolean isEnded() {
+      return !endedWhy.isEmpty();
+    }
+  }
 
   /**
    * The record of one blank.
    *
    * @param details one line beside its tag
    * @param wood how it has seasoned and how its grain looks, one line
+   * @param endedWhy empty for a blank that is still there
    * @param taper as measured last
    * @param entry the same as it was written down, to start newer measurements from
    * @param events oldest first
    */
   public record Opened(
-      String tag, String details, String wood, Taper taper, BlankEntry entry, List<Event> events) {
+      String tag,
+      String details,
+      String wood,
+      String endedWhy,
+      Taper taper,
+      BlankEntry entry,
+      List<Event> events) {
     public Opened {
       events = List.copyOf(events);
+    }
+
+    boolean isEnded() {
+      return !endedWhy.isEmpty();
     }
   }
 

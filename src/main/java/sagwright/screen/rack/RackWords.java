@@ -9,7 +9,7 @@ final class RackWords {
 
   static final String LIST_MORE =
       "Ctrl S sorts by the next column, Ctrl R from the other end.  Ctrl Z takes the last action"
-          + " back.";
+          + " back.  Type ended to see those that are no more.";
 
   /** What to do with a record. */
   static final String RECORD = "Enter lays it on the bench.  M measures it anew.";
@@ -17,6 +17,14 @@ final class RackWords {
   static final String RECORD_MORE =
       "W weighs, P says how it is spliced, A adds a note, E ends it, Ctrl Z takes the last action"
           + " back.  What was measured stays: a newer entry follows it.";
+
+  /** The same where the blank is no more. */
+  static String ended(String why) {
+    return "It is no more: " + why + ".";
+  }
+
+  static final String ENDED_MORE =
+      "What was measured stays to be read.  A adds a note, Esc goes back to the rack.";
 
   /** Two lines: what comes first, and what is less urgent. */
   record Said(String todo, String more) {}

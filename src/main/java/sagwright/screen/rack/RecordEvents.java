@@ -35,9 +35,6 @@ final class RecordEvents {
 
   private RecordEvents() {}
 
-  /** What holds now stands behind everything that has a day. */
-  private static final Instant NOW = Instant.parse("9000-01-01T00:00:00Z");
-
   private record Dated(Instant at, RackView.Event event) {}
 
   static List<RackView.Event> of(BlankRecord record, ShopUnits units) {
@@ -82,9 +79,7 @@ final class RecordEvents {
     for (Note note : record.notes()) {
       add(events, note.at(), "note", note.words(), note.initials(), false);
     }
-    if (record.state().endedWhy() != null) {
-      add(events, NOW, "ended", record.state().endedWhy(), "", false);
-    }
+    record.end().ifPresent(end -> add(events, end.at(), "ended", end.why(), "", false));
     return events.stream().sorted(Comparator.comparing(Dated::at)).map(Dated::event).toList();
   }
 
@@ -147,8 +142,7 @@ final class RecordEvents {
       String figures,
       String details,
       boolean isSetAside) {
-    boolean isDated = at.isBefore(NOW);
-    String day = isDated ? DAY.format(LocalDate.ofInstant(at, ZoneId.systemDefault())) : "now";
+    String day = DAY.format(LocalDate.ofInstant(at, ZoneId.systemDefault()));
     events.add(
         new Dated(
             at,

@@ -1,5 +1,7 @@
 package sagwright.screen.rack;
 
+import java.util.ArrayList;
+import java.util.List;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -18,19 +20,22 @@ final class RecordPanel extends JPanel {
   private final JLabel wood = Text.second("");
   private final TimeLine events = new TimeLine();
 
+  /** What is done to a blank that is still there. */
+  private final List<QuietButton> ofBlank = new ArrayList<>();
+
   RecordPanel(RecordKeys keys) {
     super(new MigLayout("insets 4 0 0 0, gap 0 8", "[grow,fill]", "[][grow,fill][]"));
     setName("rack.record");
     add(shaft, "growx, hmin pref, wrap");
     JScrollPane scroll = Lists.scrolled(events);
     add(scroll, "grow, hmin 100, wrap");
-    JPanel doings = new JPanel(new MigLayout("insets 0, gap 16 0", "", "[center]"));
+    JPanel doings = new JPanel(new MigLayout("insets 0, gap 16 0, hidemode 3", "", "[center]"));
     quiet(doings, "back", "back to the rack", "Esc", keys.back());
-    quiet(doings, "measure", "measure anew", "M", keys.measure());
-    quiet(doings, "weigh", "weigh", "W", keys.weigh());
-    quiet(doings, "splice", "spliced", "P", keys.splice());
+    ofBlank.add(quiet(doings, "measure", "measure anew", "M", keys.measure()));
+    ofBlank.add(quiet(doings, "weigh", "weigh", "W", keys.weigh()));
+    ofBlank.add(quiet(doings, "splice", "spliced", "P", keys.splice()));
     quiet(doings, "note", "note", "A", keys.note());
-    quiet(doings, "end", "end", "E", keys.end());
+    ofBlank.add(quiet(doings, "end", "end", "E", keys.end()));
     doings.add(wood, "pushx, alignx right, wmin 0");
     add(doings, "growx");
   }
@@ -44,15 +49,17 @@ final class RecordPanel extends JPanel {
       Runnable note,
       Runnable end) {}
 
-  private static void quiet(JPanel to, String name, String words, String key, Runnable run) {
+  private static QuietButton quiet(JPanel to, String name, String words, String key, Runnable run) {
     QuietButton button = new QuietButton("record." + name, words, key);
     button.addActionListener(e -> run.run());
     to.add(button);
+    return button;
   }
 
   void show(RackView.Opened record) {
     shaft.show(FinishDrawing.Scene.of(record.taper()));
-    wood.setText(record.wood());
+    wood.setText(record.isEnded() ? "" : record.wood());
+    ofBlank.forEach(button -> button.setVisible(!record.isEnded()));
     events.show(record.events());
   }
 }

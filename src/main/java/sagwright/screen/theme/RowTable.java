@@ -152,13 +152,22 @@ public final class RowTable<R> extends JTable implements Zoom.Zoomed {
   public void show(List<R> next, Function<R, ?> key) {
     R before = selected();
     rows.show(next);
-    int select = 0;
-    for (int i = 0; before != null && i < next.size(); i++) {
-      if (key.apply(next.get(i)).equals(key.apply(before))) {
-        select = Math.max(0, convertRowIndexToView(i));
+    select(0);
+    if (before != null) {
+      Object selected = key.apply(before);
+      select(row -> key.apply(row).equals(selected));
+    }
+  }
+
+  /** Selects a row that is seen; where there is none such, the selection stays. */
+  public void select(Predicate<R> wanted) {
+    for (int i = 0; i < rows.rows.size(); i++) {
+      int at = wanted.test(rows.rows.get(i)) ? convertRowIndexToView(i) : -1;
+      if (at >= 0) {
+        select(at);
+        return;
       }
     }
-    select(select);
   }
 
   public void filter(Predicate<R> shows) {

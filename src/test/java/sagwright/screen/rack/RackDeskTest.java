@@ -108,6 +108,28 @@ class RackDeskTest {
   }
 
   @Test
+  void theHeadSaysMassAndMoisture() {
+    assertThat(view().open().details())
+        .isEqualTo("European ash, near size, 1490 mm, 402 g, 11.2 % moist");
+  }
+
+  @Test
+  void theRecordOfAnEndedBlankSaysWhenAndWhyAndItsRowIsNoFreeOne() {
+    daysLater(3);
+    desk.end("25-014", "split at the butt", reply);
+    RackView.Row row = view().blanks().get(0);
+    assertThat(row.endedWhy()).isEqualTo("split at the butt");
+    assertThat(row.words()).contains("split at the butt").doesNotContain("free", "promised");
+    assertThat(row.seasoning()).isEmpty();
+    desk.open("25-014");
+    assertThat(view().open().isEnded()).isTrue();
+    RackView.Event last = view().open().events().get(view().open().events().size() - 1);
+    assertThat(last.what() + " " + last.day() + ": " + last.figures())
+        .isEqualTo("ended 5 Mar 2026: split at the butt");
+    assertThat(refused).isEmpty();
+  }
+
+  @Test
   void weighingsTellTheSeasoningOnTheListAndOnTheRecord() {
     daysLater(7);
     desk.measure(view().open().entry().weighed(400.2), reply);
@@ -133,12 +155,12 @@ class RackDeskTest {
     desk.note("25-014", "rings like a bell", reply);
     assertThat(events()).contains("note: rings like a bell");
     desk.end("25-014", "split at the butt", reply);
-    assertThat(view().blanks()).isEmpty();
+    assertThat(view().blanks().get(0).isEnded()).isTrue();
     assertThat(view().open()).isNull();
     assertThat(view().said()).startsWith("25-014 is ended: split at the butt.");
     desk.undo(reply);
     assertThat(view().said()).isEqualTo("Taken back: ended 25-014: split at the butt.");
-    assertThat(view().blanks()).hasSize(1);
+    assertThat(view().blanks().get(0).isEnded()).isFalse();
     desk.undo(reply);
     desk.open("25-014");
     assertThat(events()).noneMatch(event -> event.startsWith("note"));
