@@ -337,6 +337,70 @@ class OrderWindowTest {
     assertThat(window.textOf("order.length")).isEqualTo("1473");
   }
 
+  /** From the last leaf, so that the way to the field leads over another one. */
+  private void keepFromTheLastLeaf() {
+    while (!window.isSeen("setup.front")) {
+      window.press(KeyEvent.VK_PAGE_DOWN);
+    }
+    window.press(ENTER, KeyEvent.VK_CONTROL);
+  }
+
+  private void waitForComplaint(String start, String field) {
+    window.waitUntil("it is said: " + start, () -> window.saidBy("foot").startsWith(start));
+    window.waitForFocusOn(field);
+  }
+
+  @Test
+  void aComplaintLeadsToItsFieldOnWhicheverLeafAndGoesOnceThatIsPutRight() {
+    takeNew();
+    fields("1473", "9.5", "2x", "740", "0", "", "2.1");
+    keepFromTheLastLeaf();
+    waitForComplaint("butt: 2x", "order.butt");
+    window.type("29"); // over what is picked
+    window.waitUntil(
+        "the complaint is gone", () -> window.saidBy("foot").startsWith("Enter goes on."));
+    keepFromTheLastLeaf();
+    waitForComplaint("knot 1, diameter: must be above 0", "knots.1.2");
+    window.type("18");
+    window.press(KeyEvent.VK_PAGE_DOWN);
+    window.waitForFocusOn("fitting.ferrule");
+    window.tabTo("weights.1.1");
+    fields("1400", "1300", "12");
+    keepFromTheLastLeaf();
+    waitForComplaint("weight 1, to: ", "weights.1.2");
+    window.type("1450");
+    window.tabTo("weights.1.3");
+    window.press(KeyEvent.VK_A, KeyEvent.VK_CONTROL);
+    window.type("60");
+    keepFromTheLastLeaf();
+    waitForComplaint("weight 1, wide: 60", "weights.1.3");
+    window.type("12");
+    keepFromTheLastLeaf();
+    window.waitForFocusOn("orders.table");
+    window.waitUntil("the order is stored", () -> isKept("R-0008"));
+  }
+
+  @Test
+  void anOrderThatWasKeptIsTheOneThatIsMarked() {
+    takeNew();
+    fields("1473", "9.5", "29", "", "2.1");
+    keep();
+    window.waitUntil("it is marked", () -> window.markedIn("orders.table").equals("R-0008"));
+    window.press(KeyEvent.VK_DOWN);
+    window.waitUntil("the other", () -> window.markedIn("orders.table").equals("R-0007"));
+  }
+
+  @Test
+  void aNumberThatIsTakenIsSaidByItsField() {
+    takeNew();
+    fields("1473", "9.5", "29", "", "2.1");
+    window.tabTo("caller.number");
+    window.press(KeyEvent.VK_A, KeyEvent.VK_CONTROL);
+    window.type("r-0007");
+    keepFromTheLastLeaf();
+    waitForComplaint("number: there is an order r-0007 already", "caller.number");
+  }
+
   @Test
   void whatIsSeldomMadeIsWarnedOfAndTakenAllTheSame() {
     takeNew();

@@ -2,6 +2,8 @@ package sagwright.screen.orders;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
@@ -21,6 +23,9 @@ import sagwright.screen.theme.Form;
 final class AskFields extends JPanel {
   private static final long serialVersionUID = 1L;
   private static final int BEHIND_WIDTH = 156;
+
+  /** As {@link ProblemWords} calls an ask behind the first. */
+  private static final Pattern FURTHER = Pattern.compile("further ask (\\d+)");
 
   private final Form form;
   private final transient AskRow front;
@@ -195,6 +200,15 @@ final class AskFields extends JPanel {
       throw new ComplaintException(within.value().name() + ": ± of what?");
     }
     return value == null ? null : new Aim(value, tolerance);
+  }
+
+  /** Goes to the field that a complaint is about; whether it is here. */
+  boolean focusOn(String field) {
+    Matcher further = FURTHER.matcher(field);
+    int ask = further.matches() ? Integer.parseInt(further.group(1)) : 0;
+    boolean isOfAsk = further.matches() || field.equals("stiffness") || field.equals("tolerance");
+    String label = isOfAsk && ask < asked().size() ? asked().get(ask).name() : field;
+    return form.focusOn(field.equals("tolerance") ? label + " ±" : label);
   }
 
   /** A set-up with its name. */

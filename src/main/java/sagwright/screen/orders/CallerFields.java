@@ -29,6 +29,7 @@ final class CallerFields extends JPanel {
               .appendPattern("d MMM uuuu")
               .toFormatter(Locale.ENGLISH));
 
+  private final Form form;
   private final JTextField whoFor;
   private final JComboBox<String> species;
   private final JTextField promisedFor;
@@ -38,7 +39,7 @@ final class CallerFields extends JPanel {
 
   CallerFields(Runnable changed) {
     super(new MigLayout("insets 0", "[grow,fill]", ""));
-    Form form = new Form("caller", changed, 0);
+    form = new Form("caller", changed, 0);
     whoFor = form.field("who for", "");
     species = form.choice("wood", List.of(), true);
     species.setPrototypeDisplayValue("a wood"); // the longest name is no reason to be wider
@@ -65,6 +66,11 @@ final class CallerFields extends JPanel {
     notes.setText(order == null ? "" : furtherNotes(order));
     whoFor.setCaretPosition(0); // so that its beginning is seen
     notes.setCaretPosition(0);
+  }
+
+  /** Goes to the field that a complaint is about; whether it is here. */
+  boolean focusOn(String field) {
+    return form.focusOn(field);
   }
 
   private static String text(Object value) {

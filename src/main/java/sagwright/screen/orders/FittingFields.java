@@ -31,6 +31,8 @@ final class FittingFields extends JPanel {
   /** Half the core's side at the butt where nobody says. Common practice, no source. */
   private static final double USUAL_CORE_HALF_MM = 4;
 
+  private final Form ends;
+  private final Form butt;
   private final transient Measure ferrule;
   private final transient Measure bore;
   private final JTextField metal;
@@ -48,7 +50,7 @@ final class FittingFields extends JPanel {
 
   FittingFields(ShopUnits units, Runnable changed) {
     super(new ColumnsLayout(0.02, 48, 52));
-    Form ends = new Form("fitting", changed, OrderForm.BOTH_SYSTEMS_WIDTH);
+    ends = new Form("fitting", changed, OrderForm.BOTH_SYSTEMS_WIDTH);
     ferrule = Measure.in(ends, "ferrule", Unit.MILLIMETRE);
     bore = Measure.in(ends, "bore", Unit.MILLIMETRE);
     metal = ends.field("metal", "or kg/m³");
@@ -58,7 +60,7 @@ final class FittingFields extends JPanel {
     jointMass = Measure.in(ends, "joint weight", units.mass());
     flat = Measure.in(ends, "butt flat", Unit.MILLIMETRE);
     add(ends);
-    Form butt = new Form("splice", changed, OrderForm.BOTH_SYSTEMS_WIDTH);
+    butt = new Form("splice", changed, OrderForm.BOTH_SYSTEMS_WIDTH);
     points = Measure.in(butt, "splice", units.length());
     wood = butt.choice("splice wood", List.of(), true);
     wood.setPrototypeDisplayValue("a wood"); // the longest name is no reason to be wider
@@ -118,6 +120,11 @@ final class FittingFields extends JPanel {
               jointMass.fill(extra.massG());
             });
     flat.fill(order.remarks().buttFlatMm());
+  }
+
+  /** Goes to the field that a complaint is about; whether it is here. */
+  boolean focusOn(String field) {
+    return ends.focusOn(field) || butt.focusOn(field.replace("splice wood's", "its"));
   }
 
   void focusFirst() {

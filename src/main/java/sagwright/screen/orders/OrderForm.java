@@ -112,9 +112,21 @@ final class OrderForm extends JPanel {
     try {
       return order(plan());
     } catch (ComplaintException e) {
-      complain.accept(e.getMessage());
+      complain.accept(complained(e.getMessage()));
       return null;
     }
+  }
+
+  /** Turns to the field that a complaint is about; says it by the name that the field has here. */
+  String complained(String why) {
+    ComplaintException complaint = new ComplaintException(why.replaceFirst("^order: ", "number: "));
+    String field = complaint.field();
+    leaves.turnToWhere(
+        List.of(
+            () -> shape.focusOn(field) || ask.focusOn(field) || caller.focusOn(field),
+            () -> fitting.focusOn(field) || weights.focusOn(field),
+            () -> setUps.focusOn(field) || planing.focusOn(field)));
+    return complaint.getMessage();
   }
 
   boolean isNew() {

@@ -2,6 +2,7 @@ package sagwright.screen.orders;
 
 import java.awt.CardLayout;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
@@ -76,6 +77,22 @@ final class OrderLeaves extends JPanel {
   void show(int leaf) {
     open = Math.floorMod(leaf, NAMES.size());
     cards.show(this, NAMES.get(open));
+  }
+
+  /**
+   * Turns to the first leaf that takes the focus; where none does, the open one stays.
+   *
+   * @param takesFocus for each leaf
+   */
+  void turnToWhere(List<BooleanSupplier> takesFocus) {
+    int before = open;
+    for (int leaf = 0; leaf < takesFocus.size(); leaf++) {
+      show(leaf); // what is not shown takes no focus
+      if (takesFocus.get(leaf).getAsBoolean()) {
+        return;
+      }
+    }
+    show(before);
   }
 
   /** Which is open, counted from 0. */

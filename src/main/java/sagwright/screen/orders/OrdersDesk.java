@@ -113,7 +113,18 @@ public final class OrdersDesk extends Desk implements OrdersActions {
 
   @Override
   public void take(Order order, Reply reply) {
-    andShow(reply, () -> keepOrder.take(order));
+    andShow(
+        reply,
+        () -> {
+          if (mailbox.newest().orders().stream().anyMatch(row -> isOf(order.number(), row))) {
+            throw new WorkshopException("number: there is an order " + order.number() + " already");
+          }
+          keepOrder.take(order);
+        });
+  }
+
+  private static boolean isOf(String number, OrdersView.Row row) {
+    return row.order().number().equalsIgnoreCase(number);
   }
 
   @Override

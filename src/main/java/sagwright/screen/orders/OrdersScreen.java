@@ -47,7 +47,7 @@ public final class OrdersScreen extends Page {
     this.actions = actions;
     this.view = mailbox.newest();
     this.finish = new FinishPanel(actions, view.units(), weights -> form().takeWeights(weights));
-    this.form = new OrderForm(view, actions, finish::show, this::complain);
+    this.form = new OrderForm(view, actions, this::typed, this::complain);
     this.table = new RowTable<>("orders.table", OrderColumns.all());
     table.whenOpened(row -> change(row.order()));
     JPanel empty = new JPanel(new MigLayout("insets 80 0 0 0"));
@@ -207,11 +207,26 @@ public final class OrdersScreen extends Page {
     if (order == null) {
       return;
     }
-    Reply reply = Reply.onEventThread(this::toList, this::complain);
+    Reply reply =
+        Reply.onEventThread(() -> kept(order.number()), why -> complain(form.complained(why)));
     if (form.isNew()) {
       actions.take(order, reply);
     } else {
       actions.change(order, reply);
+    }
+  }
+
+  private void kept(String number) {
+    refresh.now();
+    table.select(row -> row.order().number().equals(number));
+    toList();
+  }
+
+  /** What was complained of may be mended now. */
+  private void typed(OrderDraft draft) {
+    finish.show(draft);
+    if (inForm && !complaint.isEmpty()) {
+      complain("");
     }
   }
 

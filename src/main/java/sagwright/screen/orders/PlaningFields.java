@@ -13,12 +13,13 @@ import sagwright.screen.theme.Form;
 final class PlaningFields extends JPanel {
   private static final long serialVersionUID = 1L;
 
+  private final Form form;
   private final transient Measure cut;
   private final transient Measure planedWithin;
 
   PlaningFields(Runnable changed) {
     super(new MigLayout("insets 0", "[grow,fill]", ""));
-    Form form = new Form("planing", changed, OrderForm.BOTH_SYSTEMS_WIDTH);
+    form = new Form("planing", changed, OrderForm.BOTH_SYSTEMS_WIDTH);
     cut = Measure.in(form, "cut from", Unit.MILLIMETRE);
     cut.usually("where it fits best");
     planedWithin = Measure.in(form, "planed ±", Unit.MILLIMETRE);
@@ -32,6 +33,11 @@ final class PlaningFields extends JPanel {
   void begin(Order order) {
     cut.fill(order == null ? null : order.finish().cutFromMm());
     planedWithin.fill(order == null ? null : order.finish().diameterUncertaintyMm());
+  }
+
+  /** Goes to the field that a complaint is about; whether it is here. */
+  boolean focusOn(String field) {
+    return form.focusOn(field);
   }
 
   /** From the blank's tip end; null to have it found. */

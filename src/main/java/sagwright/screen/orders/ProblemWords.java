@@ -34,7 +34,17 @@ final class ProblemWords {
           Map.entry("ask.setup", "set-up"),
           Map.entry("alsoAsked", "further ask"));
 
-  private static final Pattern PLACE = Pattern.compile("\\[(\\d+)\\].*");
+  private static final Pattern PLACE = Pattern.compile("\\[(\\d+)\\](?:\\.(\\w+))?.*");
+
+  /** The columns of weights and extras. */
+  private static final Map<String, String> COLUMNS =
+      Map.of(
+          "fromMm", ", from",
+          "toMm", ", to",
+          "diameterMm", ", wide",
+          "densityKgM3", ", metal",
+          "xMm", ", x",
+          "massG", ", weight");
 
   private ProblemWords() {}
 
@@ -43,10 +53,17 @@ final class ProblemWords {
       if (problem.key().startsWith(field.getKey())) {
         String rest = problem.key().substring(field.getKey().length());
         Matcher place = PLACE.matcher(rest);
-        String counted = place.matches() ? " " + (Integer.parseInt(place.group(1)) + 1) : "";
-        return field.getValue() + counted + ": " + problem.whatIsWrong();
+        return field.getValue()
+            + (place.matches() ? counted(place) : "")
+            + ": "
+            + problem.whatIsWrong();
       }
     }
     return problem.key() + ": " + problem.whatIsWrong();
+  }
+
+  private static String counted(Matcher place) {
+    String key = place.group(2) == null ? "" : place.group(2);
+    return " " + (Integer.parseInt(place.group(1)) + 1) + COLUMNS.getOrDefault(key, "");
   }
 }

@@ -39,10 +39,13 @@ final class SetUpFields extends JPanel {
   /** At least so many places elsewhere. */
   void require(int count) {
     while (elsewhere.size() < count) {
-      int next = elsewhere.size() + 1;
-      elsewhere.add(form.field(next == 1 ? "elsewhere" : "elsewhere " + next, ""));
+      elsewhere.add(form.field(nameOf(elsewhere.size()), ""));
       filled.add(null);
     }
+  }
+
+  private static String nameOf(int place) {
+    return place == 0 ? "elsewhere" : "elsewhere " + (place + 1);
   }
 
   void begin(AskPlaces usual) {
@@ -58,6 +61,11 @@ final class SetUpFields extends JPanel {
 
   void focusFirst() {
     front.requestFocusInWindow();
+  }
+
+  /** Goes to the field that a complaint is about, as "front set-up"; whether it is here. */
+  boolean focusOn(String field) {
+    return field.contains("set-up") && form.focusOn(field.replace("set-up", "").strip());
   }
 
   /** What counts where nothing is typed: front, middle, butt. */
@@ -93,7 +101,7 @@ final class SetUpFields extends JPanel {
     String typed = elsewhere.get(place).getText();
     return before != null && typed.equals(SetUpText.write(before))
         ? before
-        : read("set-up elsewhere", elsewhere.get(place));
+        : read(nameOf(place) + " set-up", elsewhere.get(place));
   }
 
   private static SetUp read(String name, JTextField field) throws ComplaintException {

@@ -6,6 +6,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import sagwright.beam.Station;
@@ -31,6 +33,10 @@ final class ShapeFields extends JPanel {
   private static final long serialVersionUID = 1L;
   private static final int LINES = 3;
 
+  /** A knot or an end as the plan's document has it. */
+  private static final Pattern KNOT = Pattern.compile("finish\\.taper\\[(\\d+)\\]\\.(\\w+)Mm");
+
+  private final Form form;
   private final transient Measure length;
   private final transient Measure tip;
   private final transient Measure butt;
@@ -49,7 +55,7 @@ final class ShapeFields extends JPanel {
   ShapeFields(ShopUnits units, Runnable ended, Runnable changed) {
     super(new MigLayout("insets 0, gap 0 2, wrap", "[grow,fill]", "[][][grow,fill]"));
     this.ended = ended;
-    Form form = new Form("order", changed, OrderForm.BOTH_SYSTEMS_WIDTH);
+    form = new Form("order", changed, OrderForm.BOTH_SYSTEMS_WIDTH);
     length = Measure.in(form, "length", units.length());
     tip = Measure.in(form, "tip", Unit.MILLIMETRE);
     butt = Measure.in(form, "butt", Unit.MILLIMETRE);
@@ -80,6 +86,11 @@ final class ShapeFields extends JPanel {
   /** Where the order's typing begins. */
   void focusFirst() {
     length.field().requestFocusInWindow();
+  }
+
+  /** Goes to the field that a complaint is about; whether it is here. */
+  boolean focusOn(String field) {
+    return form.focusOn(field) || knots.focusOn(field);
   }
 
   void fill(Taper taper) {
@@ -137,9 +148,25 @@ final class ShapeFields extends JPanel {
     stations.sort(Comparator.comparingDouble(Station::xMm));
     Optional<FinishProblem> problem = FinishCheck.problemOfKnots(stations, lengthMm);
     if (problem.isPresent()) {
-      throw new ComplaintException("taper: " + problem.get().whatIsWrong());
+      throw new ComplaintException(
+          fieldOf(problem.get(), stations.size() - 1) + ": " + problem.get().whatIsWrong());
     }
     return Taper.round(stations, lengthMm);
+  }
+
+  /** The first and the last of the taper are tip and butt, unless a knot lies before or beyond. */
+  private static String fieldOf(FinishProblem problem, int last) {
+    Matcher knot = KNOT.matcher(problem.key());
+    if (!knot.matches()) {
+      return "length";
+    }
+    int at = Integer.parseInt(knot.group(1));
+    boolean isPlace = knot.group(2).equals("x");
+    if (!isPlace && (at == 0 || at == last)) {
+      return at == 0 ? "tip" : "butt";
+    }
+    int typed = Math.max(1, Math.min(at, last - 1));
+    return "knot " + typed + ", " + (isPlace ? "x" : "diameter");
   }
 
   private Station knot(FieldGrid.Line knot) throws ComplaintException {

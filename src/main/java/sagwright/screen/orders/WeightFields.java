@@ -29,7 +29,8 @@ final class WeightFields extends JPanel {
   WeightFields(Runnable changed) {
     super(new MigLayout("insets 0, gap 0 2, wrap", "[grow,fill]", "[][grow,fill][][grow,fill]"));
     extras =
-        new FieldGrid("extras", List.of("what", "x from tip, mm", "g"), LINES, () -> {}, changed);
+        new FieldGrid(
+            "extras", List.of("what", "x from tip, mm", "weight, g"), LINES, () -> {}, changed);
     weights =
         new FieldGrid(
             "weights",
@@ -85,6 +86,11 @@ final class WeightFields extends JPanel {
         Figures.asTyped(extra.massG()));
   }
 
+  /** Goes to the field that a complaint is about, as "weight 2, to"; whether it is here. */
+  boolean focusOn(String field) {
+    return (field.startsWith("extra") ? extras : weights).focusOn(field);
+  }
+
   List<Weight> weights() throws ComplaintException {
     List<Weight> typed = new ArrayList<>();
     for (FieldGrid.Line line : weights.typed()) {
@@ -94,7 +100,7 @@ final class WeightFields extends JPanel {
           new Weight(
               mm(at + "from", texts.get(0)),
               mm(at + "to", texts.get(1)),
-              mm(at + "diameter", texts.get(2)),
+              mm(at + "wide", texts.get(2)),
               Metal.density(at + "metal", texts.get(3), Metal.LEAD));
       typed.add(
           filledWeights.stream().filter(w -> texts(w).equals(texts)).findFirst().orElse(read));

@@ -177,16 +177,19 @@ public final class FieldGrid extends JPanel implements Scrollable {
    * Goes to the field that a complaint is about, its text picked to be typed over.
    *
    * @param field ends with the line's number and the column's first word: "pair 3, dial"
+   * @return whether there is one
    */
-  public void focusOn(String field) {
+  public boolean focusOn(String field) {
     for (int i = 0; i < lines.size(); i++) {
       for (int column = 0; column < columns.size(); column++) {
         if (field.endsWith(" " + (i + 1) + ", " + columns.get(column).split("[, ]")[0])) {
           focus(lines.get(i).get(column));
           lines.get(i).get(column).selectAll();
+          return true;
         }
       }
     }
+    return false;
   }
 
   public void focusFirst() {
