@@ -23,7 +23,14 @@ public final class Taper {
    *     before an end ({@link #endThatRunsOut} tells beforehand)
    */
   public Taper(SectionShape shape, List<Station> stations, double lengthMm) {
-    int n = stations.size();
+    this(shape, inARow(stations), lengthMm);
+  }
+
+  /**
+   * @param stations the same in a row: x, depth and width of the first, then of the next
+   */
+  public Taper(SectionShape shape, double[] stations, double lengthMm) {
+    int n = stations.length / 3;
     if (n < 2) {
       throw new IllegalArgumentException("a taper has two stations or more");
     }
@@ -33,20 +40,46 @@ public final class Taper {
     depthMm = new double[n];
     widthMm = new double[n];
     for (int i = 0; i < n; i++) {
-      Station s = stations.get(i);
-      boolean rises = i == 0 ? s.xMm() >= 0 : s.xMm() > xMm[i - 1];
-      if (!rises || !(s.depthMm() > 0) || !(s.widthMm() > 0) || !(s.xMm() <= lengthMm)) {
-        throw new IllegalArgumentException("station " + i + " does not follow: " + s);
+      double x = stations[3 * i];
+      double depth = stations[3 * i + 1];
+      double width = stations[3 * i + 2];
+      boolean rises = i == 0 ? x >= 0 : x > xMm[i - 1];
+      if (!rises || !(depth > 0) || !(width > 0) || !(x <= lengthMm)) {
+        throw new IllegalArgumentException(
+            "station " + i + " does not follow: " + new Station(x, depth, width));
       }
-      xMm[i] = s.xMm();
-      depthMm[i] = s.depthMm();
-      widthMm[i] = s.widthMm();
+      xMm[i] = x;
+      depthMm[i] = depth;
+      widthMm[i] = width;
     }
-    for (double end : new double[] {0, lengthMm}) {
-      if (!(depthAt(end) > 0) || !(widthAt(end) > 0)) {
-        throw new IllegalArgumentException("a diameter runs out to 0 before x = " + end);
-      }
+    requireThick(0, 0);
+    requireThick(n - 2, lengthMm);
+  }
+
+  private void requireThick(int piece, double end) {
+    if (!(depthOn(piece, end) > 0) || !(widthOn(piece, end) > 0)) {
+      throw new IllegalArgumentException("a diameter runs out to 0 before x = " + end);
     }
+  }
+
+  private static double[] inARow(List<Station> stations) {
+    double[] row = new double[3 * stations.size()];
+    int i = 0;
+    for (Station station : stations) {
+      row[i++] = station.xMm();
+      row[i++] = station.depthMm();
+      row[i++] = station.widthMm();
+    }
+    return row;
+  }
+
+  private Taper(
+      SectionShape shape, double lengthMm, double[] xMm, double[] depthMm, double[] widthMm) {
+    this.shape = shape;
+    this.lengthMm = lengthMm;
+    this.xMm = xMm;
+    this.depthMm = depthMm;
+    this.widthMm = widthMm;
   }
 
   /** A round taper straight between knots. */
@@ -76,6 +109,41 @@ public final class Taper {
 
   public double stationXMm(int i) {
     return xMm[i];
+  }
+
+  public double stationDepthMm(int i) {
+    return depthMm[i];
+  }
+
+  public double stationWidthMm(int i) {
+    return widthMm[i];
+  }
+
+  /** The same outline with a station at each end. */
+  public Taper toItsEnds() {
+    int n = xMm.length;
+    boolean startsLate = xMm[0] > 0;
+    boolean endsEarly = xMm[n - 1] < lengthMm;
+    if (!startsLate && !endsEarly) {
+      return this;
+    }
+    int first = startsLate ? 1 : 0;
+    int count = n + first + (endsEarly ? 1 : 0);
+    return new Taper(
+        shape,
+        lengthMm,
+        withEnds(xMm, first, count, 0, lengthMm),
+        withEnds(depthMm, first, count, depthAt(0), depthAt(lengthMm)),
+        withEnds(widthMm, first, count, widthAt(0), widthAt(lengthMm)));
+  }
+
+  private static double[] withEnds(
+      double[] stations, int first, int count, double tip, double butt) {
+    double[] all = new double[count];
+    all[0] = tip;
+    all[count - 1] = butt;
+    System.arraycopy(stations, 0, all, first, stations.length);
+    return all;
   }
 
   /** The piece (0 … stationCount − 2) on which x lies; the end pieces run on to the ends. */
@@ -139,20 +207,21 @@ public final class Taper {
     for (int piece = 0; piece < xMm.length - 1; piece++) {
       double from = piece == 0 ? 0 : xMm[piece];
       double to = piece == xMm.length - 2 ? lengthMm : xMm[piece + 1];
-      double mid = (from + to) / 2;
-      sum +=
-          (to - from)
-              / 6
-              * (areaTimes(piece, from, power)
-                  + 4 * areaTimes(piece, mid, power)
-                  + areaTimes(piece, to, power));
+      double depthFrom = depthOn(piece, from);
+      double depthTo = depthOn(piece, to);
+      double widthFrom = widthOn(piece, from);
+      double widthTo = widthOn(piece, to);
+      double first = depthFrom * widthFrom;
+      double fourInTheMiddle = (depthFrom + depthTo) * (widthFrom + widthTo);
+      double last = depthTo * widthTo;
+      if (power == 1) {
+        first *= from;
+        fourInTheMiddle *= (from + to) / 2;
+        last *= to;
+      }
+      sum += (to - from) / 6 * (first + fourInTheMiddle + last);
     }
     return shape.areaFactor() * sum;
-  }
-
-  private double areaTimes(int piece, double x, int power) {
-    double section = depthOn(piece, x) * widthOn(piece, x);
-    return power == 0 ? section : section * x;
   }
 
   private double straight(double[] y, int piece, double x) {

@@ -25,8 +25,12 @@ public record BlankWood(
     return new BlankWood(taper, massG, modulusMPa, modulusToShearRatio, false);
   }
 
+  public boolean isWeighed() {
+    return massG != null && massG != 0;
+  }
+
   /** Mean density in kg/m³, null without a mass; one of 0 is none. */
   public Double densityKgM3() {
-    return massG == null || massG == 0 ? null : massG / taper.volumeMm3() * 1e6;
+    return !isWeighed() ? null : massG / taper.volumeMm3() * 1e6;
   }
 }

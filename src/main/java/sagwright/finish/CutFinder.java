@@ -3,7 +3,6 @@ package sagwright.finish;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.DoubleStream;
 import sagwright.beam.Taper;
 
 /**
@@ -23,8 +22,12 @@ public final class CutFinder {
   private final Outline finished;
 
   public CutFinder(Taper blank, Taper finished) {
+    this(blank, Outline.lesserOf(finished));
+  }
+
+  CutFinder(Taper blank, Outline finished) {
     this.blank = Outline.lesserOf(blank);
-    this.finished = Outline.lesserOf(finished);
+    this.finished = finished;
   }
 
   /** The round laid at a given place; where there is no blank its diameter counts as 0. */
@@ -66,17 +69,17 @@ public final class CutFinder {
    * smallest; 0 where none lies on the blank.
    */
   public Cut best() {
-    List<Line[]> intervals = intervals();
-    double best = at(0).leastSpareMm();
-    for (Line[] lines : intervals) {
-      best = Math.max(best, Math.max(leastAt(lines, 0), leastAt(lines, 1)));
+    List<CutInterval> intervals = intervals();
+    if (intervals.isEmpty()) {
+      return at(0);
+    }
+    double best = -Double.MAX_VALUE;
+    for (CutInterval interval : intervals) {
+      best = Math.max(best, Math.max(interval.leastAt(0), interval.leastAt(1)));
     }
     List<double[]> candidates = new ArrayList<>();
-    for (Line[] lines : intervals) {
-      double most = mostOfLeast(lines);
-      if (most >= best - EQUAL_MM) {
-        addCandidates(thatReach(lines, most), candidates);
-      }
+    for (CutInterval interval : intervals) {
+      interval.addCandidates(best - EQUAL_MM, candidates);
     }
     for (double[] candidate : candidates) {
       best = Math.max(best, candidate[1]);
@@ -94,128 +97,72 @@ public final class CutFinder {
   /** The cuts with which the round fits, as stretches {from, to} in rising order. */
   List<double[]> fitting() {
     List<double[]> fitting = new ArrayList<>();
-    for (Line[] lines : intervals()) {
-      double from = 0;
-      double to = 1;
-      for (Line line : lines) {
-        double first = line.first - Cut.LEAST_SPARE_THAT_FITS_MM;
-        double last = line.last - Cut.LEAST_SPARE_THAT_FITS_MM;
-        if (first < 0 && last < 0) {
-          to = -1;
-        } else if (first < 0) {
-          from = Math.max(from, first / (first - last));
-        } else if (last < 0) {
-          to = Math.min(to, first / (first - last));
-        }
+    for (CutInterval interval : intervals()) {
+      double[] next = interval.fitting();
+      if (next == null) {
+        continue;
       }
-      if (from <= to) {
-        double[] next = {lines[0].cutAt(from), lines[0].cutAt(to)};
-        double[] before = fitting.isEmpty() ? null : fitting.get(fitting.size() - 1);
-        if (before != null && next[0] - before[1] <= ROUNDING_MM) {
-          before[1] = next[1];
-        } else {
-          fitting.add(next);
-        }
+      double[] before = fitting.isEmpty() ? null : fitting.get(fitting.size() - 1);
+      if (before != null && next[0] - before[1] <= ROUNDING_MM) {
+        before[1] = next[1];
+      } else {
+        fitting.add(next);
       }
     }
     return fitting;
   }
 
-  /** One straight line of spare over an interval of cuts. */
-  private record Line(double fromCut, double toCut, double first, double last) {
-    double cutAt(double share) {
-      return share == 1 ? toCut : fromCut + share * (toCut - fromCut);
-    }
-
-    double at(double share) {
-      return share == 1 ? last : first + share * (last - first);
-    }
-  }
-
-  /** The intervals of cuts in which nothing passes anything, each with its lines of spare. */
-  private List<Line[]> intervals() {
+  /** The intervals of cuts in which no knot passes another. */
+  private List<CutInterval> intervals() {
     double last = blank.lengthMm() - finished.lengthMm();
-    List<Line[]> intervals = new ArrayList<>();
+    List<CutInterval> intervals = new ArrayList<>();
     if (last < -ROUNDING_MM) {
       return intervals;
     }
     double[] cuts = cutsWhereKnotsPass(Math.max(0, last));
     for (int i = 0; i + 1 < cuts.length || i == 0; i++) {
-      intervals.add(linesBetween(cuts[i], cuts[Math.min(i + 1, cuts.length - 1)]));
+      intervals.add(interval(cuts[i], cuts[Math.min(i + 1, cuts.length - 1)]));
     }
     return intervals;
   }
 
   private double[] cutsWhereKnotsPass(double last) {
-    DoubleStream.Builder cuts = DoubleStream.builder().add(0).add(last);
+    double[] cuts = new double[blank.knots().length * finished.knots().length + 2];
+    cuts[1] = last;
+    int count = 2;
     for (double there : blank.knots()) {
       for (double x : finished.knots()) {
         if (there - x > 0 && there - x < last) {
-          cuts.add(there - x);
+          cuts[count++] = there - x;
         }
       }
     }
-    return cuts.build().sorted().distinct().toArray();
+    Arrays.sort(cuts, 0, count);
+    int unlike = 1;
+    for (int i = 1; i < count; i++) {
+      if (cuts[i] != cuts[unlike - 1]) {
+        cuts[unlike++] = cuts[i];
+      }
+    }
+    return Arrays.copyOf(cuts, unlike);
   }
 
-  private Line[] linesBetween(double from, double to) {
-    List<Line> lines = new ArrayList<>();
-    for (double x : finished.knots()) {
-      double d = finished.at(x);
-      lines.add(new Line(from, to, blank.at(from + x) - d, blank.at(to + x) - d));
+  private CutInterval interval(double from, double to) {
+    double[] own = finished.knots();
+    double[] others = blank.knots();
+    CutInterval interval = new CutInterval(from, to, own.length + others.length);
+    for (int i = 0; i < own.length; i++) {
+      double d = finished.atKnot(i);
+      interval.add(blank.at(from + own[i]) - d, blank.at(to + own[i]) - d);
     }
     double middle = (from + to) / 2;
-    for (double there : blank.knots()) {
+    for (int i = 0; i < others.length; i++) {
+      double there = others[i];
       if (there >= middle && there <= middle + finished.lengthMm()) {
-        double d = blank.at(there);
-        lines.add(new Line(from, to, d - finished.at(there - from), d - finished.at(there - to)));
+        double d = blank.atKnot(i);
+        interval.add(d - finished.at(there - from), d - finished.at(there - to));
       }
     }
-    return lines.toArray(Line[]::new);
-  }
-
-  private static double leastAt(Line[] lines, double share) {
-    double least = Double.MAX_VALUE;
-    for (Line line : lines) {
-      least = Math.min(least, line.at(share));
-    }
-    return least;
-  }
-
-  /** No least spare of the interval is above this. */
-  private static double mostOfLeast(Line[] lines) {
-    double most = Double.MAX_VALUE;
-    for (Line line : lines) {
-      most = Math.min(most, Math.max(line.first, line.last));
-    }
-    return most;
-  }
-
-  /** The lines that can be the least: those that do not stay above the most that it can be. */
-  private static Line[] thatReach(Line[] lines, double most) {
-    List<Line> low = new ArrayList<>();
-    for (Line line : lines) {
-      if (Math.min(line.first, line.last) <= most) {
-        low.add(line);
-      }
-    }
-    return low.toArray(Line[]::new);
-  }
-
-  /** Adds {cut, least spare} at both ends and where two lines cross, in rising order of the cut. */
-  private static void addCandidates(Line[] lines, List<double[]> candidates) {
-    DoubleStream.Builder shares = DoubleStream.builder().add(0).add(1);
-    for (int i = 0; i < lines.length; i++) {
-      for (int j = 0; j < i; j++) {
-        double apartFirst = lines[i].first - lines[j].first;
-        double apartLast = lines[i].last - lines[j].last;
-        if (apartFirst < 0 != apartLast < 0 && apartFirst != apartLast) {
-          shares.add(apartFirst / (apartFirst - apartLast));
-        }
-      }
-    }
-    for (double share : shares.build().sorted().toArray()) {
-      candidates.add(new double[] {lines[0].cutAt(share), leastAt(lines, share)});
-    }
+    return interval;
   }
 }

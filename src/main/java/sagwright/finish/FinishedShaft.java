@@ -74,13 +74,21 @@ public final class FinishedShaft {
 
   /** The stiffness at one set-up with what its sources of error do to it. */
   public AskedStiffness asked(SetUp setUp) {
-    return blank.modulusMPa().variesAlong() ? askedOfVarying(setUp) : askedOfOneModulus(setUp);
+    return asked(setUp, planned.flexibility(setUp));
   }
 
-  private AskedStiffness askedOfOneModulus(SetUp setUp) {
+  /**
+   * @param ofOneModulus what {@link PlannedShaft#flexibility} gives for the set-up
+   */
+  AskedStiffness asked(SetUp setUp, SplicedFlexibility ofOneModulus) {
+    return blank.modulusMPa().variesAlong()
+        ? askedOfVarying(setUp)
+        : askedOfOneModulus(setUp, ofOneModulus);
+  }
+
+  private AskedStiffness askedOfOneModulus(SetUp setUp, SplicedFlexibility flexibility) {
     ModulusAlong along = blank.modulusMPa();
-    FlexibilityResponse response =
-        planned.flexibility(setUp).response(along.at(0), blank.modulusToShearRatio());
+    FlexibilityResponse response = flexibility.response(along.at(0), blank.modulusToShearRatio());
     double uncertainty = Math.sqrt(along.covarianceMPa2()[0][0]);
     return asked(setUp, response, new double[] {response.byCoreModulus() * uncertainty});
   }

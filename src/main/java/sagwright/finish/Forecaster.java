@@ -9,16 +9,4 @@ public final class Forecaster {
     return new PlanForecaster(request.plan(), request.setUps(), request.wantedNPerMm())
         .forecast(request.blank());
   }
-
-  /** The cut that is given, or the one that is best. */
-  public static Cut cutOf(ForecastRequest request) {
-    CutFinder finder = new CutFinder(request.blank().taper(), request.plan().taper());
-    if (request.plan().cutFromMm() != null) {
-      return finder.at(request.plan().cutFromMm());
-    }
-    Cut roomiest = finder.best();
-    return request.blank().modulusMPa().variesAlong() && roomiest.fits()
-        ? new NearestCut(request, finder).find()
-        : roomiest;
-  }
 }

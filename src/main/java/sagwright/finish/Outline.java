@@ -15,43 +15,32 @@ final class Outline {
 
   /** The lesser of depth and width all along a taper. */
   static Outline lesserOf(Taper taper) {
-    double[] stations = places(taper);
-    int last = stations.length - 1;
-    double[] x = new double[2 * stations.length];
+    Taper whole = taper.toItsEnds();
+    int stations = whole.stationCount();
+    double[] x = new double[2 * stations];
+    double[] diameter = new double[2 * stations];
     int count = 0;
-    for (int i = 0; i <= last; i++) {
-      x[count++] = stations[i];
-      double here = taper.depthAt(stations[i]) - taper.widthAt(stations[i]);
-      if (here != 0 && i < last) {
-        double next = taper.depthAt(stations[i + 1]) - taper.widthAt(stations[i + 1]);
-        if (here < 0 != next < 0 && next != 0) {
-          x[count++] = stations[i] + (stations[i + 1] - stations[i]) * here / (here - next);
-        }
+    for (int i = 0; i < stations; i++) {
+      x[count] = whole.stationXMm(i);
+      diameter[count++] = Math.min(whole.stationDepthMm(i), whole.stationWidthMm(i));
+      double crossing = i + 1 < stations ? crossing(whole, i) : Double.NaN;
+      if (!Double.isNaN(crossing)) {
+        x[count] = crossing;
+        diameter[count++] = Math.min(whole.depthOn(i, crossing), whole.widthOn(i, crossing));
       }
     }
-    x = Arrays.copyOf(x, count);
-    double[] diameter = new double[count];
-    for (int i = 0; i < count; i++) {
-      diameter[i] = Math.min(taper.depthAt(x[i]), taper.widthAt(x[i]));
-    }
-    return new Outline(x, diameter);
+    return new Outline(Arrays.copyOf(x, count), Arrays.copyOf(diameter, count));
   }
 
-  /** Both ends and the stations, rising, each once. */
-  private static double[] places(Taper taper) {
-    int stations = taper.stationCount();
-    double[] places = new double[stations + 2];
-    int count = 0;
-    if (taper.stationXMm(0) > 0) {
-      places[count++] = 0;
+  /** Where depth and width cross within a piece; NaN where they do not. */
+  private static double crossing(Taper taper, int piece) {
+    double here = taper.stationDepthMm(piece) - taper.stationWidthMm(piece);
+    double next = taper.stationDepthMm(piece + 1) - taper.stationWidthMm(piece + 1);
+    if (here == 0 || next == 0 || here < 0 == next < 0) {
+      return Double.NaN;
     }
-    for (int i = 0; i < stations; i++) {
-      places[count++] = taper.stationXMm(i);
-    }
-    if (taper.stationXMm(stations - 1) < taper.lengthMm()) {
-      places[count++] = taper.lengthMm();
-    }
-    return Arrays.copyOf(places, count);
+    double from = taper.stationXMm(piece);
+    return from + (taper.stationXMm(piece + 1) - from) * here / (here - next);
   }
 
   /** Rising; not to be written to. */
@@ -63,20 +52,35 @@ final class Outline {
     return xMm[xMm.length - 1];
   }
 
+  /** The diameter at one of the knots. */
+  double atKnot(int i) {
+    return diameterMm[i];
+  }
+
   /** The diameter at x; beyond an end that of the end. */
   double at(double x) {
-    int i = Arrays.binarySearch(xMm, x);
-    if (i >= 0) {
-      return diameterMm[i];
-    }
-    int next = -i - 1;
-    if (next == 0) {
-      return diameterMm[0];
-    }
+    int next = firstKnotNotBefore(x);
     if (next == xMm.length) {
       return diameterMm[next - 1];
     }
+    if (next == 0 || xMm[next] == x) {
+      return diameterMm[next];
+    }
     double t = (x - xMm[next - 1]) / (xMm[next] - xMm[next - 1]);
     return diameterMm[next - 1] + t * (diameterMm[next] - diameterMm[next - 1]);
+  }
+
+  private int firstKnotNotBefore(double x) {
+    int from = 0;
+    int to = xMm.length;
+    while (from < to) {
+      int middle = (from + to) >>> 1;
+      if (xMm[middle] < x) {
+        from = middle + 1;
+      } else {
+        to = middle;
+      }
+    }
+    return from;
   }
 }

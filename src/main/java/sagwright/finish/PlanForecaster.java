@@ -3,6 +3,7 @@ package sagwright.finish;
 import java.util.ArrayList;
 import java.util.List;
 import sagwright.beam.SetUp;
+import sagwright.beam.SplicedFlexibility;
 import sagwright.uncertainty.Warning;
 
 /**
@@ -12,6 +13,10 @@ import sagwright.uncertainty.Warning;
 public final class PlanForecaster {
   private final PlannedShaft planned;
   private final List<SetUp> setUps;
+
+  /** One a set-up, for wood of one modulus all along. */
+  private final List<SplicedFlexibility> flexibilities;
+
   private final double wantedNPerMm;
 
   /**
@@ -22,6 +27,7 @@ public final class PlanForecaster {
   public PlanForecaster(FinishPlan plan, List<SetUp> setUps, double wantedNPerMm) {
     this.planned = new PlannedShaft(plan);
     this.setUps = List.copyOf(setUps);
+    this.flexibilities = setUps.stream().map(planned::flexibility).toList();
     this.wantedNPerMm = wantedNPerMm;
   }
 
@@ -36,9 +42,17 @@ public final class PlanForecaster {
     return of(cutOf(blank), blank, null);
   }
 
-  /** Where the finished round lies in a blank, given or found. */
+  /** Where the finished round lies in a blank: the cut that is given, or the one that is best. */
   public Cut cutOf(BlankWood blank) {
-    return Forecaster.cutOf(new ForecastRequest(blank, planned.plan(), setUps, wantedNPerMm));
+    CutFinder finder = new CutFinder(blank.taper(), planned.outline());
+    if (planned.plan().cutFromMm() != null) {
+      return finder.at(planned.plan().cutFromMm());
+    }
+    Cut roomiest = finder.best();
+    return blank.modulusMPa().variesAlong() && roomiest.fits()
+        ? new NearestCut(new ForecastRequest(blank, planned.plan(), setUps, wantedNPerMm), finder)
+            .find()
+        : roomiest;
   }
 
   /**
@@ -75,8 +89,8 @@ public final class PlanForecaster {
 
   private List<AskedStiffness> asked(FinishedShaft shaft) {
     List<AskedStiffness> asked = new ArrayList<>(setUps.size());
-    for (SetUp setUp : setUps) {
-      asked.add(shaft.asked(setUp));
+    for (int i = 0; i < setUps.size(); i++) {
+      asked.add(shaft.asked(setUps.get(i), flexibilities.get(i)));
     }
     return asked;
   }
@@ -86,7 +100,7 @@ public final class PlanForecaster {
     if (!cut.fits()) {
       warnings.add(new FinishWarning.DoesNotFit(cut));
     }
-    if (blank.densityKgM3() == null) {
+    if (!blank.isWeighed()) {
       warnings.add(new FinishWarning.NotWeighed());
     } else if (blank.isSpliced()) {
       warnings.add(new FinishWarning.SplicedAlready());

@@ -1,7 +1,5 @@
 package sagwright.finish;
 
-import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 import sagwright.beam.SetUp;
 import sagwright.beam.SplicedFlexibility;
 import sagwright.beam.SplicedTaper;
@@ -13,7 +11,7 @@ import sagwright.beam.SplicedTaper;
 final class PlannedShaft {
   private final FinishPlan plan;
   private final SplicedTaper wood;
-  private final Map<SetUp, SplicedFlexibility> flexibilities = new ConcurrentHashMap<>();
+  private final Outline outline;
   private volatile FinishedMass.Linear mass;
 
   /**
@@ -22,6 +20,7 @@ final class PlannedShaft {
   PlannedShaft(FinishPlan plan) {
     this.plan = plan;
     wood = new SplicedTaper(plan.taper(), plan.splice());
+    outline = Outline.lesserOf(plan.taper());
   }
 
   FinishPlan plan() {
@@ -32,9 +31,13 @@ final class PlannedShaft {
     return wood;
   }
 
+  Outline outline() {
+    return outline;
+  }
+
   /** For wood of one modulus all along. */
   SplicedFlexibility flexibility(SetUp setUp) {
-    return flexibilities.computeIfAbsent(setUp, s -> SplicedFlexibility.of(wood, s));
+    return SplicedFlexibility.of(wood, setUp);
   }
 
   MassAndBalance massAndBalance(double woodDensityKgM3) {

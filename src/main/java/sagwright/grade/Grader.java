@@ -59,7 +59,7 @@ public final class Grader {
         sureness,
         grades.get(0),
         grades.subList(1, grades.size()),
-        chanceOfAll(order, stiffnesses),
+        chanceOfAll(leastOf(grades), order, stiffnesses),
         warnings(order.ask(), forecast));
   }
 
@@ -71,7 +71,18 @@ public final class Grader {
    * @param stiffnesses one an ask, in the order's order
    */
   public static double chanceOfAll(Order order, List<AskedStiffness> stiffnesses) {
-    double least = leastChance(order, stiffnesses);
+    return chanceOfAll(leastChance(order, stiffnesses), order, stiffnesses);
+  }
+
+  private static double leastOf(List<AskGrade> grades) {
+    double least = 1;
+    for (AskGrade grade : grades) {
+      least = Math.min(least, grade.chanceWithinTolerance());
+    }
+    return least;
+  }
+
+  private static double chanceOfAll(double least, Order order, List<AskedStiffness> stiffnesses) {
     return least < NEGLIGIBLE || stiffnesses.size() == 1
         ? least
         : Math.min(least, JointChance.ofAll(order.asks(), stiffnesses));

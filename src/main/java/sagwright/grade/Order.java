@@ -1,8 +1,8 @@
 package sagwright.grade;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import sagwright.finish.FinishPlan;
 
 /**
@@ -42,7 +42,13 @@ public record Order(
 
   /** The ask, then what else is asked. */
   public List<Ask> asks() {
-    return Stream.concat(Stream.of(ask), alsoAsked.stream()).toList();
+    if (alsoAsked.isEmpty()) {
+      return List.of(ask);
+    }
+    List<Ask> asks = new ArrayList<>(alsoAsked.size() + 1);
+    asks.add(ask);
+    asks.addAll(alsoAsked);
+    return List.copyOf(asks);
   }
 
   /** The same order with another finish plan. */

@@ -1,7 +1,5 @@
 package sagwright.modulus;
 
-import java.util.Arrays;
-import java.util.stream.IntStream;
 import sagwright.uncertainty.Estimate;
 
 /**
@@ -23,16 +21,32 @@ public final class ModulusAlong {
     this.straightBetweenKnots = straightBetweenKnots;
     this.placesMm = placesMm.clone();
     this.moduliMPa = moduliMPa.clone();
-    this.covarianceMPa2 = Arrays.stream(covariance).map(double[]::clone).toArray(double[][]::new);
-    int n = moduliMPa.length;
-    boolean square =
-        covariance.length == n && Arrays.stream(covariance).allMatch(r -> r.length == n);
-    boolean rising =
-        IntStream.range(1, placesMm.length).allMatch(i -> placesMm[i] > placesMm[i - 1]);
-    if (n == 0 || !square || !rising || !Arrays.stream(moduliMPa).allMatch(e -> e > 0)) {
+    this.covarianceMPa2 = copy(covariance);
+    if (!isSound()) {
       throw new IllegalArgumentException(
           "places rise, moduli are above 0, and the covariance has a row and a column for each");
     }
+  }
+
+  /** In plain loops: thousands of blanks are read at once, mostly of one modulus. */
+  private boolean isSound() {
+    int n = moduliMPa.length;
+    boolean isSound = n > 0 && covarianceMPa2.length == n;
+    for (int i = 0; isSound && i < n; i++) {
+      isSound = moduliMPa[i] > 0 && covarianceMPa2[i].length == n;
+    }
+    for (int i = 1; i < placesMm.length; i++) {
+      isSound &= placesMm[i] > placesMm[i - 1];
+    }
+    return isSound;
+  }
+
+  private static double[][] copy(double[][] matrix) {
+    double[][] copy = new double[matrix.length][];
+    for (int i = 0; i < matrix.length; i++) {
+      copy[i] = matrix[i].clone();
+    }
+    return copy;
   }
 
   /** One modulus for the whole blank. */
@@ -94,7 +108,7 @@ public final class ModulusAlong {
   }
 
   public double[][] covarianceMPa2() {
-    return Arrays.stream(covarianceMPa2).map(double[]::clone).toArray(double[][]::new);
+    return copy(covarianceMPa2);
   }
 
   /** E(x) in MPa. */
