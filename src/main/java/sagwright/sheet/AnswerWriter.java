@@ -48,17 +48,9 @@ public final class AnswerWriter {
    */
   public static String forecast(
       String tag, GradedForecast graded, List<String> assumed, List<Warning> ofBlank) {
-    return ForecastAnswer.of(tag, graded, assumed, ofBlank);
-  }
-
-  /**
-   * The same for one of many blanks, without the first bending frequency.
-   *
-   * @param ofBlank warnings of the blank's own evaluation
-   */
-  public static String ranked(
-      String tag, GradedForecast graded, List<String> assumed, List<Warning> ofBlank) {
-    return ForecastAnswer.withoutFrequency(tag, graded, assumed, ofBlank);
+    AnswerLines line = new AnswerLines(1);
+    line.addForecast(tag, graded, assumed, ofBlank);
+    return line.toString();
   }
 
   /**

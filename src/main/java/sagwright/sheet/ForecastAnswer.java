@@ -1,5 +1,9 @@
 package sagwright.sheet;
 
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.SerializableString;
+import com.fasterxml.jackson.core.io.SerializedString;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import sagwright.finish.Forecast;
@@ -7,65 +11,131 @@ import sagwright.grade.AskGrade;
 import sagwright.grade.GradedForecast;
 import sagwright.uncertainty.Warning;
 
-/** The answer of forecast and grade: docs/contract.md, section 5. */
+/**
+ * The answer of forecast and grade: docs/contract.md, section 5. It is written straight to a
+ * generator, keys quoted beforehand: rank writes it by the thousand.
+ */
 final class ForecastAnswer {
-  private ForecastAnswer() {}
+  private static final SerializableString ORDER = new SerializedString("order");
+  private static final SerializableString TAG = new SerializedString("tag");
+  private static final SerializableString CUT_FROM = new SerializedString("cutFromMm");
+  private static final SerializableString FITS = new SerializedString("fits");
+  private static final SerializableString LEAST_SPARE = new SerializedString("leastSpareMm");
+  private static final SerializableString LEAST_SPARE_AT = new SerializedString("leastSpareAtMm");
+  private static final SerializableString STIFFNESS = new SerializedString("stiffnessNPerMm");
+  private static final SerializableString STIFFNESS_UNCERTAINTY =
+      new SerializedString("stiffnessStdUncertaintyNPerMm");
+  private static final SerializableString MASS = new SerializedString("massG");
+  private static final SerializableString BALANCE = new SerializedString("balanceFromButtMm");
+  private static final SerializableString FREQUENCY = new SerializedString("firstBendingHz");
+  private static final SerializableString CHANCE = new SerializedString("chanceWithinTolerance");
+  private static final SerializableString GRADE = new SerializedString("grade");
+  private static final SerializableString ALSO_ASKED = new SerializedString("alsoAsked");
+  private static final SerializableString CHANCE_OF_ALL = new SerializedString("chanceOfAll");
+  private static final SerializableString ASSUMED = new SerializedString("assumed");
+  private static final SerializableString WARNINGS = new SerializedString("warnings");
 
-  static String of(String tag, GradedForecast graded, List<String> assumed, List<Warning> ofBlank) {
-    return text(tag, graded, assumed, ofBlank, true);
+  private final JsonGenerator json;
+
+  /** What thousands of blanks have alike is put together once. */
+  private List<String> lastAssumed = List.of();
+
+  private String lastAssumedJson = "[]";
+
+  ForecastAnswer(JsonGenerator json) {
+    this.json = json;
   }
 
-  /** Without the first bending frequency. */
-  static String withoutFrequency(
-      String tag, GradedForecast graded, List<String> assumed, List<Warning> ofBlank) {
-    return text(tag, graded, assumed, ofBlank, false);
-  }
-
-  private static String text(
+  /**
+   * Writes one object.
+   *
+   * @param withFrequency whether the first bending frequency belongs to it
+   */
+  void write(
       String tag,
       GradedForecast graded,
       List<String> assumed,
       List<Warning> ofBlank,
-      boolean withFrequency) {
+      boolean withFrequency)
+      throws IOException {
     Forecast forecast = graded.forecast();
-    JsonText json =
-        new JsonText()
-            .put("order", graded.order().number())
-            .put("tag", tag)
-            .put("cutFromMm", forecast.cut().fromMm())
-            .put("fits", forecast.fits())
-            .put("leastSpareMm", forecast.cut().leastSpareMm())
-            .put("leastSpareAtMm", forecast.cut().leastSpareAtMm());
-    putStiffness(json, graded.grade());
-    json.put("massG", forecast.massG()).put("balanceFromButtMm", forecast.balanceFromButtMm());
+    json.writeStartObject();
+    put(ORDER, graded.order().number());
+    put(TAG, tag);
+    put(CUT_FROM, forecast.cut().fromMm());
+    json.writeFieldName(FITS);
+    json.writeBoolean(forecast.fits());
+    put(LEAST_SPARE, forecast.cut().leastSpareMm());
+    put(LEAST_SPARE_AT, forecast.cut().leastSpareAtMm());
+    putStiffness(graded.grade());
+    put(MASS, forecast.massG());
+    put(BALANCE, forecast.balanceFromButtMm());
     if (withFrequency) {
-      json.put("firstBendingHz", forecast.firstBendingHz());
+      put(FREQUENCY, forecast.firstBendingHz());
     }
-    putGrade(json, graded.grade());
-    json.beginArray("alsoAsked");
+    putGrade(graded.grade());
+    json.writeFieldName(ALSO_ASKED);
+    json.writeStartArray();
     for (AskGrade also : graded.alsoAsked()) {
-      json.beginObject();
-      putStiffness(json, also);
-      putGrade(json, also);
-      json.endObject();
+      json.writeStartObject();
+      putStiffness(also);
+      putGrade(also);
+      json.writeEndObject();
     }
+    json.writeEndArray();
+    put(CHANCE_OF_ALL, graded.chanceOfAll());
+    putAssumed(assumed);
     List<String> warnings = new ArrayList<>();
-    ofBlank.forEach(warning -> warnings.add(warning.inWords()));
-    graded.warnings().forEach(warning -> warnings.add(warning.inWords()));
-    return json.endArray()
-        .put("chanceOfAll", graded.chanceOfAll())
-        .putTexts("assumed", assumed)
-        .putTexts("warnings", warnings)
-        .end();
+    for (Warning warning : ofBlank) {
+      warnings.add(warning.inWords());
+    }
+    for (Warning warning : graded.warnings()) {
+      warnings.add(warning.inWords());
+    }
+    put(WARNINGS, warnings);
+    json.writeEndObject();
   }
 
-  private static void putStiffness(JsonText json, AskGrade grade) {
-    json.put("stiffnessNPerMm", grade.stiffnessNPerMm().value())
-        .put("stiffnessStdUncertaintyNPerMm", grade.stiffnessNPerMm().standardUncertainty());
+  private void putStiffness(AskGrade grade) throws IOException {
+    put(STIFFNESS, grade.stiffnessNPerMm().value());
+    put(STIFFNESS_UNCERTAINTY, grade.stiffnessNPerMm().standardUncertainty());
   }
 
-  private static void putGrade(JsonText json, AskGrade grade) {
-    json.put("chanceWithinTolerance", grade.chanceWithinTolerance())
-        .put("grade", grade.verdict().word());
+  private void putGrade(AskGrade grade) throws IOException {
+    put(CHANCE, grade.chanceWithinTolerance());
+    put(GRADE, grade.verdict().word());
+  }
+
+  private void put(SerializableString key, String text) throws IOException {
+    json.writeFieldName(key);
+    json.writeString(text);
+  }
+
+  /** Null where it is null or not finite. */
+  private void put(SerializableString key, Double value) throws IOException {
+    json.writeFieldName(key);
+    if (value == null || !Double.isFinite(value)) {
+      json.writeNull();
+    } else {
+      json.writeNumber(value.doubleValue());
+    }
+  }
+
+  private void putAssumed(List<String> assumed) throws IOException {
+    if (!assumed.equals(lastAssumed)) {
+      lastAssumed = assumed;
+      lastAssumedJson = JsonLine.arrayOf(assumed);
+    }
+    json.writeFieldName(ASSUMED);
+    json.writeRawValue(lastAssumedJson);
+  }
+
+  private void put(SerializableString key, List<String> texts) throws IOException {
+    json.writeFieldName(key);
+    json.writeStartArray();
+    for (String text : texts) {
+      json.writeString(text);
+    }
+    json.writeEndArray();
   }
 }

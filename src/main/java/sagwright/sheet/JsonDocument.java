@@ -9,7 +9,6 @@ import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.core.io.JsonEOFException;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 
 /**
@@ -20,19 +19,17 @@ final class JsonDocument {
   /** No document of ours is a quarter as deep. */
   private static final int GREATEST_DEPTH = 40;
 
-  private static final JsonMapper MAPPER =
-      JsonMapper.builder(
-              JsonFactory.builder()
-                  .streamReadConstraints(
-                      StreamReadConstraints.builder().maxNestingDepth(GREATEST_DEPTH).build())
-                  .build())
+  private static final JsonFactory FACTORY =
+      JsonFactory.builder()
+          .streamReadConstraints(
+              StreamReadConstraints.builder().maxNestingDepth(GREATEST_DEPTH).build())
           .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
           .build();
 
   private JsonDocument() {}
 
   static JsonNode parse(String text) throws BadDocumentException {
-    try (JsonParser parser = MAPPER.createParser(text)) {
+    try (JsonParser parser = FACTORY.createParser(text)) {
       return parse(parser);
     } catch (IOException e) {
       throw new IllegalStateException("text in memory is read without a fault", e);
@@ -44,7 +41,7 @@ final class JsonDocument {
       if (parser.nextToken() == null) {
         throw new BadDocumentException("", "is empty");
       }
-      JsonNode node = MAPPER.readTree(parser);
+      JsonNode node = JsonTree.read(parser);
       if (parser.nextToken() != null) {
         throw new BadDocumentException("", "holds more than one JSON document");
       }

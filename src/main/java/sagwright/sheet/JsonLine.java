@@ -1,11 +1,17 @@
 package sagwright.sheet;
 
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonFactoryBuilder;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.util.RawValue;
 import java.io.IOException;
+import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,13 +23,16 @@ import java.util.stream.StreamSupport;
  */
 public final class JsonLine {
   // Double.toString is not always the shortest before Java 19, Jackson's fast writer is
-  private static final JsonMapper MAPPER =
-      JsonMapper.builder().enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER).build();
+  static final JsonFactory FACTORY =
+      new JsonFactoryBuilder()
+          .enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER)
+          .rootValueSeparator("\n")
+          .build();
 
   private final ObjectNode node;
 
   public JsonLine() {
-    this(MAPPER.createObjectNode());
+    this(JsonNodeFactory.instance.objectNode());
   }
 
   private JsonLine(ObjectNode node) {
@@ -32,11 +41,7 @@ public final class JsonLine {
 
   /** An object that was written before, to be read or to be added to. */
   public static JsonLine parse(String json) {
-    try {
-      return new JsonLine((ObjectNode) MAPPER.readTree(json));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    return new JsonLine((ObjectNode) tree(json));
   }
 
   /** The number under a key; null where there is none. */
@@ -66,13 +71,30 @@ public final class JsonLine {
     return texts(node.path(key));
   }
 
+  /** What stands under a key, as JSON; an empty array where nothing does. */
+  public String json(String key) {
+    return node.has(key) ? text(node.get(key)) : "[]";
+  }
+
+  /** Texts as a JSON array. */
+  static String arrayOf(List<String> texts) {
+    ArrayNode array = JsonNodeFactory.instance.arrayNode();
+    texts.forEach(array::add);
+    return text(array);
+  }
+
   /** The texts of a JSON array that was written before. */
   public static List<String> textsOf(String json) {
     if (json.equals("[]")) {
       return List.of();
     }
-    try {
-      return texts(MAPPER.readTree(json));
+    return texts(tree(json));
+  }
+
+  private static JsonNode tree(String json) {
+    try (JsonParser parser = FACTORY.createParser(json)) {
+      parser.nextToken();
+      return JsonTree.read(parser);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -187,11 +209,13 @@ public final class JsonLine {
 
   /** A tree as one line. */
   static String text(JsonNode node) {
-    try {
-      return MAPPER.writeValueAsString(node);
+    StringWriter text = new StringWriter();
+    try (JsonGenerator json = FACTORY.createGenerator(text)) {
+      JsonTree.write(node, json);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+    return text.toString();
   }
 
   @Override
