@@ -6,7 +6,10 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.sql.Statement;
 import java.util.List;
 import org.jdbi.v3.core.Handle;
 
@@ -25,7 +28,8 @@ final class Migrations {
           "002-choosing.sql",
           "003-templates.sql",
           "004-grain.sql",
-          "005-moved-runs.sql");
+          "005-moved-runs.sql",
+          "006-short-answers.sql");
 
   private final List<String> scripts;
 
@@ -41,7 +45,7 @@ final class Migrations {
   }
 
   void bringUpToDate(Database database) throws WorkshopException {
-    if (database.read(this::isUpToDate)) {
+    if (database.readPlainly(this::isUpToDate)) {
       return;
     }
     // nobody else writes meanwhile: a file that another program is making is seen whole
@@ -69,14 +73,20 @@ final class Migrations {
         });
   }
 
-  private boolean isUpToDate(Handle handle) {
-    return pragma(handle, "user_version") == scripts.size()
-        && pragma(handle, "application_id") == APPLICATION_ID;
+  private boolean isUpToDate(Connection connection) throws SQLException {
+    return pragma(connection, "user_version") == scripts.size()
+        && pragma(connection, "application_id") == APPLICATION_ID;
   }
 
   private static int version(Path file, Handle handle) throws WorkshopException {
-    int version = pragma(handle, "user_version");
-    boolean isOurs = pragma(handle, "application_id") == APPLICATION_ID;
+    int version;
+    boolean isOurs;
+    try {
+      version = pragma(handle.getConnection(), "user_version");
+      isOurs = pragma(handle.getConnection(), "application_id") == APPLICATION_ID;
+    } catch (SQLException e) {
+      throw Faults.inWords(e, file);
+    }
     boolean isEmpty = handle.select("select 1 from sqlite_master").mapToMap().findFirst().isEmpty();
     if (!isOurs && !(isEmpty && version == 0)) {
       throw new WorkshopException(
@@ -112,8 +122,12 @@ final class Migrations {
     }
   }
 
-  private static int pragma(Handle handle, String name) {
-    return handle.select("pragma " + name).mapTo(Integer.class).one();
+  private static int pragma(Connection connection, String name) throws SQLException {
+    try (Statement statement = connection.createStatement();
+        ResultSet row = statement.executeQuery("pragma " + name)) {
+      row.next();
+      return row.getInt(1);
+    }
   }
 
   private static String read(String script) {

@@ -1,21 +1,15 @@
 package sagwright.workshop;
 
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.mapper.RowMapper;
 import sagwright.sheet.OrderDocument;
 
 /** Orders and their versions. */
 public final class Orders {
-  private static final RowMapper<WorkshopOrder> ORDER =
-      (row, context) ->
-          new WorkshopOrder(
-              row.getLong("id"),
-              row.getString("number"),
-              row.getLong("version_id"),
-              row.getString("document"));
-
   private final Database database;
   private final Actions actions;
 
@@ -24,14 +18,26 @@ public final class Orders {
     this.actions = actions;
   }
 
+  private static WorkshopOrder orderOf(ResultSet row) throws SQLException {
+    return new WorkshopOrder(
+        row.getLong("id"),
+        row.getString("number"),
+        row.getLong("version_id"),
+        row.getString("document"));
+  }
+
   /** By its number, without regard to case. */
   public Optional<WorkshopOrder> find(String number) throws WorkshopException {
-    return database.read(
-        handle ->
-            handle
-                .select("select * from order_now where folded = ?", Folded.of(number))
-                .map(ORDER)
-                .findFirst());
+    return database.readPlainly(
+        connection -> {
+          try (PreparedStatement select =
+              connection.prepareStatement("select * from order_now where folded = ?")) {
+            select.setString(1, Folded.of(number));
+            try (ResultSet row = select.executeQuery()) {
+              return row.next() ? Optional.of(orderOf(row)) : Optional.empty();
+            }
+          }
+        });
   }
 
   public WorkshopOrder require(String number) throws WorkshopException {
@@ -43,7 +49,11 @@ public final class Orders {
   /** All that were not withdrawn, by number. */
   public List<WorkshopOrder> all() throws WorkshopException {
     return database.read(
-        handle -> handle.select("select * from order_now order by folded").map(ORDER).list());
+        handle ->
+            handle
+                .select("select * from order_now order by folded")
+                .map((row, context) -> orderOf(row))
+                .list());
   }
 
   /** Those that have no blank promised and have not been ended, by number. */
@@ -54,7 +64,7 @@ public final class Orders {
                 .select(
                     "select * from order_now where id not in (select order_id from promise_now)"
                         + " and id not in (select order_id from order_end_now) order by folded")
-                .map(ORDER)
+                .map((row, context) -> orderOf(row))
                 .list());
   }
 

@@ -77,16 +77,27 @@ final class RunRows {
   }
 
   static void insertEvaluation(Handle handle, long runId, RunOutcome outcome, Keeper keeper) {
-    handle
-        .createUpdate(
-            "insert into evaluation (run_id, at, program, answer, no_answer)"
-                + " values (:run, :at, :program, :answer, :noAnswer)")
-        .bind("run", runId)
-        .bind("at", keeper.clock().instant().toString())
-        .bind("program", keeper.program())
-        .bind("answer", outcome.answer())
-        .bind("noAnswer", outcome.noAnswer())
-        .execute();
+    long id =
+        handle
+            .createUpdate(
+                "insert into evaluation (run_id, at, program, answer, no_answer)"
+                    + " values (:run, :at, :program, :answer, :noAnswer)")
+            .bind("run", runId)
+            .bind("at", keeper.clock().instant().toString())
+            .bind("program", keeper.program())
+            .bind("answer", outcome.answer())
+            .bind("noAnswer", outcome.noAnswer())
+            .executeAndReturnGeneratedKeys("id")
+            .mapTo(Long.class)
+            .one();
+    if (outcome.answer() != null) {
+      String document =
+          handle.select("select document from run where id = ?", runId).mapTo(String.class).one();
+      handle.execute(
+          "insert into evaluation_figures (evaluation_id, figures) values (?, ?)",
+          id,
+          ShortAnswer.of(outcome.answer(), document).packed());
+    }
   }
 
   static Run read(ResultSet row) throws SQLException {

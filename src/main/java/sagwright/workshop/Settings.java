@@ -1,5 +1,7 @@
 package sagwright.workshop;
 
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
 import java.util.Optional;
 
 /** What a workshop has set for itself, by name. */
@@ -35,12 +37,16 @@ public final class Settings {
   }
 
   public Optional<String> get(String name) throws WorkshopException {
-    return database.read(
-        handle ->
-            handle
-                .select("select value from setting where name = ?", name)
-                .mapTo(String.class)
-                .findFirst());
+    return database.readPlainly(
+        connection -> {
+          try (PreparedStatement select =
+              connection.prepareStatement("select value from setting where name = ?")) {
+            select.setString(1, name);
+            try (ResultSet row = select.executeQuery()) {
+              return row.next() ? Optional.of(row.getString(1)) : Optional.empty();
+            }
+          }
+        });
   }
 
   public void set(String name, String value) throws WorkshopException {

@@ -1,6 +1,7 @@
 package sagwright.workshop;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
@@ -11,22 +12,26 @@ public final class ShortRecord {
   private final long caliperEntryId;
   private final Supplier<ShortShaft> shaft;
   private final List<ShortRun> counting;
+  private final String surveyedWood;
 
   /**
    * @param shaft by the newest caliper entry; unpacked by whoever asks, on any thread
    * @param counting the runs that count, oldest first
+   * @param surveyedWood what was kept of a survey of exactly their answers; null where nothing was
    */
   ShortRecord(
       Blank blank,
       BlankState state,
       long caliperEntryId,
       Supplier<ShortShaft> shaft,
-      List<ShortRun> counting) {
+      List<ShortRun> counting,
+      String surveyedWood) {
     this.blank = blank;
     this.state = state;
     this.caliperEntryId = caliperEntryId;
     this.shaft = shaft;
     this.counting = List.copyOf(counting);
+    this.surveyedWood = surveyedWood;
   }
 
   public Blank blank() {
@@ -52,8 +57,17 @@ public final class ShortRecord {
     return counting;
   }
 
+  /** What was kept of a survey of exactly the answers of the runs that count. */
+  public Optional<String> surveyedWood() {
+    return Optional.ofNullable(surveyedWood);
+  }
+
   /** Names the answers of all the runs that count. */
   public String basis() {
+    return basis(counting);
+  }
+
+  static String basis(List<ShortRun> counting) {
     return counting.stream()
         .map(run -> Long.toString(run.evaluationId()))
         .collect(Collectors.joining(" "));

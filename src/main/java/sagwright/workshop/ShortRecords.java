@@ -1,39 +1,46 @@
 package sagwright.workshop;
 
+import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Supplier;
-import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.PreparedBatch;
 import sagwright.sheet.BadDocumentException;
 import sagwright.sheet.SheetReader;
 
 /** Thousands of records in short, read at once: plain queries that are put together here. */
 public final class ShortRecords {
   private static final String BLANKS =
-      "select b.id, b.tag, c.id, f.outline,"
-          + " case when "
-          + ShortShaft.WANTS_DOCUMENT
-          + " then c.document end,"
+      "select b.id, c.id, f.outline, b.tag,"
           + " (select stage from stage_now s where s.blank_id = b.id),"
           + " (select o.number from promise_now p join cue_order o on o.id = p.order_id"
           + "   where p.blank_id = b.id),"
-          + " (select why from blank_end_now e where e.blank_id = b.id)"
+          + " (select why from blank_end_now e where e.blank_id = b.id),"
+          + " case when "
+          + ShortShaft.WANTS_DOCUMENT
+          + " then c.document end"
           + " from blank_now b join caliper_now c on c.blank_id = b.id"
           + " left join caliper_figures f on f.caliper_entry_id = c.id";
 
   private static final String RUNS =
-      "select n.id, n.blank_id, n.evaluation_id,"
-          + " n.answer -> '$.modulusMPa', n.answer -> '$.modulusStdUncertaintyMPa',"
-          + " n.document -> '$.modulusToShearRatio', n.document ->> '$.shaft.species',"
-          + " n.answer -> '$.assumed', n.answer -> '$.warnings', n.started_ms"
-          + " from (select * from run_now where set_aside = 0 and answer is not null) n";
+      "select n.id, n.blank_id, n.evaluation_id, n.started_ms, f.figures,"
+          + " case when "
+          + ShortAnswer.WANTS_DOCUMENTS
+          + " then n.answer end,"
+          + " case when "
+          + ShortAnswer.WANTS_DOCUMENTS
+          + " then n.document end"
+          + " from (select * from run_now where set_aside = 0 and answer is not null) n"
+          + " left join evaluation_figures f on f.evaluation_id = n.evaluation_id";
+
+  private static final String SURVEYED = "select blank_id, basis, document from surveyed_wood";
 
   private static final Comparator<ShortRun> OLDEST_FIRST =
       Comparator.comparingLong(ShortRun::startedMs).thenComparingLong(ShortRun::runId);
@@ -48,68 +55,107 @@ public final class ShortRecords {
 
   /** Every blank that was not withdrawn, in no order. */
   public List<ShortRecord> all() throws WorkshopException {
-    return database.read(handle -> records(handle, BLANKS, RUNS));
+    return database.readPlainly(connection -> records(connection, null));
   }
 
   /** One blank's. */
   public ShortRecord of(Blank blank) throws WorkshopException {
-    return database
-        .read(
-            handle ->
-                records(
-                    handle,
-                    BLANKS + " where b.id = " + blank.id(),
-                    RUNS + " where n.blank_id = " + blank.id()))
-        .get(0);
+    return database.readPlainly(connection -> records(connection, blank.id())).get(0);
   }
 
-  /** Without Jdbi, which takes as long again over each row as SQLite itself. */
-  private List<ShortRecord> records(Handle handle, String blanks, String runsThatCount)
-      throws WorkshopException {
-    try (Statement statement = handle.getConnection().createStatement()) {
+  /**
+   * @param onlyOf a blank's number; null for all blanks
+   */
+  // without Jdbi, which takes as long again over each row as SQLite itself
+  private List<ShortRecord> records(Connection connection, Long onlyOf) throws SQLException {
+    try (Statement statement = connection.createStatement()) {
       Map<Long, List<ShortRun>> runs = new HashMap<>();
-      try (ResultSet row = statement.executeQuery(runsThatCount)) {
+      boolean isAnyOfSeveral = false;
+      try (ResultSet row = statement.executeQuery(of(RUNS, "n.blank_id", onlyOf))) {
         while (row.next()) {
-          runs.computeIfAbsent(row.getLong(2), blank -> new ArrayList<>(1)).add(runOf(row));
+          isAnyOfSeveral |= addRun(runs, row.getLong(2), runOf(row));
         }
       }
-      runs.values().forEach(ofBlank -> ofBlank.sort(OLDEST_FIRST));
+      Map<String, String> surveyed = isAnyOfSeveral ? surveyed(statement, onlyOf) : Map.of();
       List<ShortRecord> records = new ArrayList<>();
-      try (ResultSet row = statement.executeQuery(blanks)) {
+      try (ResultSet row = statement.executeQuery(of(BLANKS, "b.id", onlyOf))) {
         while (row.next()) {
-          records.add(recordOf(row, runs));
+          records.add(recordOf(row, runs, surveyed));
         }
       }
       return records;
-    } catch (SQLException e) {
-      throw Faults.inWords(e, database.file());
     }
+  }
+
+  private static String of(String select, String blankId, Long onlyOf) {
+    return onlyOf == null ? select : select + " where " + blankId + " = " + onlyOf;
+  }
+
+  /** Whether the blank has another run already. */
+  private static boolean addRun(Map<Long, List<ShortRun>> runs, Long blankId, ShortRun run) {
+    List<ShortRun> before = runs.putIfAbsent(blankId, List.of(run));
+    if (before == null) {
+      return false;
+    }
+    List<ShortRun> all = new ArrayList<>(before);
+    all.add(run);
+    all.sort(OLDEST_FIRST);
+    runs.put(blankId, all);
+    return true;
+  }
+
+  /** All that was kept, by blank and basis. */
+  private static Map<String, String> surveyed(Statement statement, Long onlyOf)
+      throws SQLException {
+    Map<String, String> surveyed = new HashMap<>();
+    try (ResultSet row = statement.executeQuery(of(SURVEYED, "blank_id", onlyOf))) {
+      while (row.next()) {
+        surveyed.put(key(row.getLong(1), row.getString(2)), row.getString(3));
+      }
+    }
+    return surveyed;
+  }
+
+  private static String key(long blankId, String basis) {
+    return blankId + ":" + basis;
   }
 
   /** Columns by their places: looking their names up takes longer than reading them. */
   private static ShortRun runOf(ResultSet row) throws SQLException {
-    String ratio = row.getString(6);
     return new ShortRun(
         row.getLong(1),
         row.getLong(3),
-        // as text: SQLite's own reading of a number may be off in the last digit
-        Double.parseDouble(row.getString(4)),
-        Double.parseDouble(row.getString(5)),
-        ratio == null ? null : Double.valueOf(ratio),
-        ratio == null ? row.getString(7) : null,
-        row.getString(8),
-        row.getString(9),
-        row.getLong(10));
+        row.getLong(4),
+        answerOf(row.getBytes(5), row.getString(6), row.getString(7)));
   }
 
-  private ShortRecord recordOf(ResultSet row, Map<Long, List<ShortRun>> runs) throws SQLException {
-    Blank blank = new Blank(row.getLong(1), row.getString(2));
+  private static Supplier<ShortAnswer> answerOf(byte[] figures, String answer, String document) {
+    return () ->
+        ShortAnswer.canUnpack(figures)
+            ? ShortAnswer.unpacked(figures)
+            : ShortAnswer.of(answer, document);
+  }
+
+  private ShortRecord recordOf(
+      ResultSet row, Map<Long, List<ShortRun>> runs, Map<String, String> surveyed)
+      throws SQLException {
+    long[] ids = new long[2];
+    for (int i = 0; i < ids.length; i++) {
+      ids[i] = row.getLong(1 + i);
+    }
+    String[] texts = new String[5];
+    for (int i = 0; i < texts.length; i++) {
+      texts[i] = row.getString(4 + i);
+    }
+    Blank blank = new Blank(ids[0], texts[0]);
+    List<ShortRun> counting = runs.getOrDefault(blank.id(), List.of());
     return new ShortRecord(
         blank,
-        new BlankState(row.getString(6), row.getString(7), row.getString(8)),
-        row.getLong(3),
-        shaftOf(blank, row.getBytes(4), row.getString(5)),
-        runs.getOrDefault(blank.id(), List.of()));
+        new BlankState(texts[1], texts[2], texts[3]),
+        ids[1],
+        shaftOf(blank, row.getBytes(3), texts[4]),
+        counting,
+        counting.size() < 2 ? null : surveyed.get(key(blank.id(), ShortRecord.basis(counting))));
   }
 
   private Supplier<ShortShaft> shaftOf(Blank blank, byte[] outline, String document) {
@@ -126,27 +172,24 @@ public final class ShortRecords {
     };
   }
 
-  /** What was kept of a survey of exactly these answers. */
-  public Optional<String> surveyedWood(ShortRecord of) throws WorkshopException {
-    return database.read(
-        handle ->
-            handle
-                .select(
-                    "select document from surveyed_wood where blank_id = ? and basis = ?",
-                    of.blank().id(),
-                    of.basis())
-                .mapTo(String.class)
-                .findFirst());
-  }
+  /**
+   * What a survey has found of a blank's wood.
+   *
+   * @param basis the answers that it rests on
+   */
+  public record SurveyedWood(long blankId, String basis, String document) {}
 
-  /** Keeps a survey of exactly these answers. */
-  public void keepSurveyedWood(ShortRecord of, String document) throws WorkshopException {
+  /** Keeps surveys, all at once. */
+  public void keep(Collection<SurveyedWood> surveyed) throws WorkshopException {
     database.write(
-        handle ->
-            handle.execute(
-                "insert into surveyed_wood (blank_id, basis, document) values (?, ?, ?)",
-                of.blank().id(),
-                of.basis(),
-                document));
+        handle -> {
+          PreparedBatch batch =
+              handle.prepareBatch(
+                  "insert into surveyed_wood (blank_id, basis, document) values (?, ?, ?)");
+          for (SurveyedWood each : surveyed) {
+            batch.add(each.blankId(), each.basis(), each.document());
+          }
+          return batch.execute();
+        });
   }
 }

@@ -1,23 +1,18 @@
 package sagwright.workshop;
 
+import java.util.function.Supplier;
+
 /**
- * What of a run that counts is needed to choose among thousands of blanks.
+ * A run that counts, in short.
  *
- * @param evaluationId of its newest answer
- * @param modulusMPa of that answer, as the next
- * @param ratio r = E/G as the run's sheet has it; null where it names none
- * @param species as the run's sheet has it; null where it names none, or names a ratio
- * @param assumed of the answer, a JSON array
- * @param warnings of the answer, a JSON array
+ * @param evaluationId the newest answer's
  * @param startedMs when it was started, since 1970
+ * @param packedAnswer of its newest answer
  */
 public record ShortRun(
-    long runId,
-    long evaluationId,
-    double modulusMPa,
-    double modulusStdUncertaintyMPa,
-    Double ratio,
-    String species,
-    String assumed,
-    String warnings,
-    long startedMs) {}
+    long runId, long evaluationId, long startedMs, Supplier<ShortAnswer> packedAnswer) {
+  /** Unpacked at each call, on the thread of whoever asks. */
+  public ShortAnswer answer() {
+    return packedAnswer.get();
+  }
+}

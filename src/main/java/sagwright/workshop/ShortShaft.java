@@ -2,8 +2,6 @@ package sagwright.workshop;
 
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
-import java.util.List;
 import sagwright.beam.SectionShape;
 import sagwright.beam.Station;
 import sagwright.beam.Taper;
@@ -23,6 +21,8 @@ public record ShortShaft(
 
   /** In SQL, of an outline f: whether it is not there or was packed otherwise. */
   static final String WANTS_DOCUMENT = "(f.outline is null or substr(f.outline, 1, 1) <> x'02')";
+
+  private static final SectionShape[] SHAPES = SectionShape.values();
 
   private static final int BYTES_BEFORE_STATIONS = 3 + 3 * Double.BYTES + Integer.BYTES;
 
@@ -60,21 +60,21 @@ public record ShortShaft(
   static ShortShaft unpacked(byte[] packed) {
     ByteBuffer bytes = ByteBuffer.wrap(packed);
     bytes.get();
-    SectionShape shape = SectionShape.values()[bytes.get()];
+    SectionShape shape = SHAPES[bytes.get()];
     boolean isSpliced = bytes.get() == 1;
     double lengthMm = bytes.getDouble();
     double massG = bytes.getDouble();
     double bowMm = bytes.getDouble();
     int count = bytes.getInt();
-    List<Station> stations = new ArrayList<>(count);
-    for (int i = 0; i < count; i++) {
-      stations.add(new Station(bytes.getDouble(), bytes.getDouble(), bytes.getDouble()));
-    }
-    String name = new String(packed, bytes.position(), bytes.remaining(), StandardCharsets.UTF_8);
+    double[] stations = new double[3 * count];
+    bytes.asDoubleBuffer().get(stations);
+    int name = bytes.position() + stations.length * Double.BYTES;
     return new ShortShaft(
         new Taper(shape, stations, lengthMm),
         Double.isNaN(massG) ? null : massG,
-        name.isEmpty() ? null : name,
+        name == packed.length
+            ? null
+            : new String(packed, name, packed.length - name, StandardCharsets.UTF_8),
         isSpliced,
         Double.isNaN(bowMm) ? null : bowMm);
   }

@@ -69,10 +69,10 @@ class ShortRecordsTest {
       assertEquals(1, kept.counting().size());
       ShortRun counting = kept.counting().get(0);
       assertEquals(run.id(), counting.runId());
-      assertEquals(12340.000000000002, counting.modulusMPa());
-      assertEquals(54.929218933393294, counting.modulusStdUncertaintyMPa());
-      assertEquals("[\"modulusToShearRatio\"]", counting.assumed());
-      assertNull(counting.ratio());
+      assertEquals(12340.000000000002, counting.answer().modulusMPa());
+      assertEquals(54.929218933393294, counting.answer().modulusStdUncertaintyMPa());
+      assertEquals("[\"modulusToShearRatio\"]", counting.answer().assumed());
+      assertNull(counting.answer().ratio());
       assertEquals(workshop.blanks().caliperNow(blank).id(), kept.caliperEntryId());
       String basis = kept.basis();
       workshop.runs().evaluateAgain(run, RunOutcome.answered(WHOLE_ANSWER));
@@ -112,14 +112,18 @@ class ShortRecordsTest {
   @Test
   void aFileOfTheFirstVersionIsReadFromItsDocuments() throws Exception {
     Path file;
+    ShortAnswer packed;
     try (Workshop workshop = WorkshopFixture.create(folder)) {
       file = workshop.file();
-      workshop.blanks().enter(sawn);
+      Blank blank = workshop.blanks().enter(sawn);
+      workshop.runs().add(blank, sawn, RunOrigin.TYPED, RunOutcome.answered(WHOLE_ANSWER));
+      packed = answer(workshop);
     }
     try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
         Statement statement = connection.createStatement()) {
       statement.executeUpdate(
           "drop table caliper_figures; drop table surveyed_wood; drop table grain_entry;"
+              + " drop table evaluation_figures;"
               + " drop table run_move_sheet;"
               + " drop view if exists taper_template_now; drop table taper_template_name;"
               + " drop table taper_template; pragma user_version = 1;");
@@ -128,6 +132,11 @@ class ShortRecordsTest {
       assertTrue(Files.exists(file.resolveSibling("workshop.db.version-1")), "a copy is kept");
       ShortRecord kept = workshop.shortRecords(WorkshopFixture.READER).all().get(0);
       requireSame(ShortShaft.of(sawn), kept.shaft());
+      assertEquals(packed, answer(workshop));
     }
+  }
+
+  private static ShortAnswer answer(Workshop workshop) throws Exception {
+    return workshop.shortRecords(WorkshopFixture.READER).all().get(0).counting().get(0).answer();
   }
 }

@@ -81,7 +81,8 @@ final class WorkshopFixture {
   }
 
   static RunOutcome answered() {
-    return RunOutcome.answered("{\"stiffnessNPerMm\":4.1,\"modulusMPa\":12340.0}");
+    return RunOutcome.answered(
+        "{\"stiffnessNPerMm\":4.1,\"modulusMPa\":12340.0,\"modulusStdUncertaintyMPa\":55.0}");
   }
 
   static RunStart start(Blank blank) {
