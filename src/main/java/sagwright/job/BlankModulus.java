@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Queue;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import sagwright.modulus.ModulusAlong;
 import sagwright.modulus.Shaft;
@@ -19,8 +22,11 @@ import sagwright.uncertainty.Estimate;
 import sagwright.uncertainty.Warning;
 import sagwright.wood.Species;
 import sagwright.wood.SpeciesTable;
+import sagwright.workshop.Blank;
 import sagwright.workshop.Run;
+import sagwright.workshop.ShortAnswer;
 import sagwright.workshop.ShortRecord;
+import sagwright.workshop.ShortRecords;
 import sagwright.workshop.ShortRun;
 import sagwright.workshop.Workshop;
 import sagwright.workshop.WorkshopException;
@@ -35,6 +41,7 @@ public final class BlankModulus {
   private final SpeciesTable species;
   private final SheetReader reader;
   private final SurveyShaft survey;
+  private final Queue<ShortRecords.SurveyedWood> found = new ConcurrentLinkedQueue<>();
 
   /** What thousands of runs say alike is read once. */
   private final Map<String, List<String>> texts = new ConcurrentHashMap<>();
@@ -48,7 +55,27 @@ public final class BlankModulus {
     this.survey = new SurveyShaft(species);
   }
 
-  /** Empty for a blank that has no run that counts. Any thread may ask. */
+  /** Keeps what has been surveyed since, so that it need not be surveyed again. */
+  public void keepSurveys() throws WorkshopException {
+    List<ShortRecords.SurveyedWood> all = new ArrayList<>();
+    for (var each = found.poll(); each != null; each = found.poll()) {
+      all.add(each);
+    }
+    if (!all.isEmpty()) {
+      workshop.shortRecords(reader).keep(all);
+    }
+  }
+
+  /** Surveys a blank now where it has several runs, so that ranking it need not. */
+  void survey(Blank blank) throws WorkshopException {
+    of(workshop.shortRecords(reader).of(blank));
+    keepSurveys();
+  }
+
+  /**
+   * Empty for a blank that has no run that counts. Any thread may ask; {@link #keepSurveys} follows
+   * when all has been asked.
+   */
   public Optional<KnownWood> of(ShortRecord blank) throws WorkshopException {
     List<ShortRun> counting = blank.counting();
     if (counting.isEmpty()) {
@@ -58,12 +85,13 @@ public final class BlankModulus {
   }
 
   private KnownWood ofOne(ShortRun run) {
+    ShortAnswer answer = run.answer();
     return new KnownWood(
-        ModulusAlong.constant(new Estimate(run.modulusMPa(), run.modulusStdUncertaintyMPa())),
-        run.ratio() == null ? ratioOf(run.species()) : run.ratio(),
+        ModulusAlong.constant(new Estimate(answer.modulusMPa(), answer.modulusStdUncertaintyMPa())),
+        answer.ratio() == null ? ratioOf(answer.species()) : answer.ratio(),
         List.of(run.runId()),
-        texts(run.assumed()),
-        warnings.computeIfAbsent(run.warnings(), json -> kept(texts(json))));
+        texts(answer.assumed()),
+        warnings.computeIfAbsent(answer.warnings(), json -> kept(texts(json))));
   }
 
   private double ratioOf(String speciesName) {
@@ -74,20 +102,22 @@ public final class BlankModulus {
   }
 
   private List<String> texts(String json) {
-    return texts.computeIfAbsent(json, JsonLine::textsOf);
+    return texts.computeIfAbsent(json, text -> List.copyOf(JsonLine.textsOf(text)));
   }
 
   private static List<Warning> kept(List<String> words) {
-    return words.stream().<Warning>map(KeptWarning::new).toList();
+    return words.stream().<Warning>map(KeptWarning::new).collect(Collectors.toUnmodifiableList());
   }
 
   private KnownWood ofSeveral(ShortRecord blank) throws WorkshopException {
-    Optional<String> kept = workshop.shortRecords(reader).surveyedWood(blank);
+    Optional<String> kept = blank.surveyedWood();
     if (kept.isPresent()) {
       return SurveyedWood.read(kept.get());
     }
     KnownWood known = surveyed(blank);
-    workshop.shortRecords(reader).keepSurveyedWood(blank, SurveyedWood.write(known));
+    found.add(
+        new ShortRecords.SurveyedWood(
+            blank.blank().id(), blank.basis(), SurveyedWood.write(known)));
     return known;
   }
 

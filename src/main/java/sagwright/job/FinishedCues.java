@@ -64,6 +64,7 @@ public final class FinishedCues {
             new FinishedCue(cue(kept, wood.get()), order == null ? null : RankBlanks.read(order)));
       }
     }
+    modulus.keepSurveys();
     cues.sort(
         Comparator.comparing((FinishedCue known) -> known.order() == null)
             .thenComparing(known -> known.cue().name()));

@@ -76,6 +76,7 @@ public final class GradeBlank {
         modulus
             .of(kept)
             .orElseThrow(() -> new PoorRunException(blank.tag() + " has no run that counts"));
+    modulus.keepSurveys();
     Sureness sureness = new ShopSettings(workshop).sureness();
     GradedForecast graded =
         BowWarning.beside(

@@ -19,12 +19,14 @@ public final class ImportDocuments {
   private final Intake intake;
   private final DocumentReader reader;
   private final EvaluateRun evaluate;
+  private final BlankModulus modulus;
   private final GradeAgain gradeAgain;
 
   public ImportDocuments(Workshop workshop, SpeciesTable species) {
     this.intake = workshop.intake(new SheetReader(species));
     this.reader = new DocumentReader(species);
     this.evaluate = new EvaluateRun(species);
+    this.modulus = new BlankModulus(workshop, species);
     this.gradeAgain = new GradeAgain(workshop, species);
   }
 
@@ -50,6 +52,9 @@ public final class ImportDocuments {
     Sheet sheet = ((Sheet) document).requireTag();
     RunOutcome outcome = sheet.hasRun() ? evaluate.of(sheet, List.of()) : null;
     Intake.Arrival arrival = intake.sheet(sheet, outcome, add);
+    if (outcome != null && outcome.answer() != null) {
+      modulus.survey(arrival.blank());
+    }
     gradeAgain.of(arrival.blank());
     return new Brought(
         arrival.blank().tag(),

@@ -73,7 +73,7 @@ public final class PlanFinish {
     return Ranking.of(
         trial,
         rack.values().stream()
-            .filter(blank -> isPromisedTo(order, blank) || isForAnyOrder(trial, blank))
+            .filter(blank -> blank.isPromisedTo(order.number()) || isForAnyOrder(trial, blank))
             .map(StandingBlank::candidate)
             .toList(),
         weights);
@@ -83,10 +83,6 @@ public final class PlanFinish {
     return blank.isFree() && trial.takes(blank.shaft().species());
   }
 
-  private static boolean isPromisedTo(Order order, StandingBlank blank) {
-    return order.number() != null && order.number().equals(blank.kept().state().promisedTo());
-  }
-
   private PlannedFinish.InBlank blank(Order order, String pickedTag, List<String> bestFirst) {
     StandingBlank picked = pickedTag == null ? null : rack.get(pickedTag);
     if (picked != null && picked.wood() != null) {
@@ -94,7 +90,7 @@ public final class PlanFinish {
     }
     Optional<StandingBlank> promised =
         rack.values().stream()
-            .filter(blank -> isPromisedTo(order, blank) && blank.wood() != null)
+            .filter(blank -> blank.isPromisedTo(order.number()) && blank.wood() != null)
             .findFirst();
     if (promised.isPresent()) {
       return in(promised.get(), PlannedFinish.Why.PROMISED);

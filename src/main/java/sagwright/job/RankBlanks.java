@@ -1,23 +1,20 @@
 package sagwright.job;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import sagwright.choose.Candidate;
 import sagwright.choose.OrderTrial;
 import sagwright.choose.Ranking;
 import sagwright.choose.RankingWeights;
 import sagwright.choose.Standing;
 import sagwright.grade.Order;
 import sagwright.job.StandingBlanks.StandingBlank;
-import sagwright.sheet.AnswerWriter;
+import sagwright.sheet.AnswerLines;
 import sagwright.sheet.BadDocumentException;
-import sagwright.sheet.JsonLine;
 import sagwright.sheet.OrderReader;
 import sagwright.wood.SpeciesTable;
 import sagwright.workshop.Blank;
 import sagwright.workshop.BlankState;
+import sagwright.workshop.ShortRecord;
 import sagwright.workshop.Workshop;
 import sagwright.workshop.WorkshopException;
 import sagwright.workshop.WorkshopOrder;
@@ -39,14 +36,13 @@ public final class RankBlanks {
    * @param wood null where no run counts
    */
   public record Ranked(Standing standing, Blank blank, BlankState state, KnownWood wood) {
-    /** The line of docs/contract.md, section 7. */
-    public String json() {
-      return standing.canServe()
-          ? AnswerWriter.ranked(standing.tag(), standing.graded(), wood.assumed(), wood.warnings())
-          : new JsonLine()
-              .put("tag", standing.tag())
-              .put("cannot", standing.obstacle().inWords())
-              .toString();
+    /** Adds the line of docs/contract.md, section 7. */
+    public void addTo(AnswerLines lines) {
+      if (standing.canServe()) {
+        lines.addRanked(standing.tag(), standing.graded(), wood.assumed(), wood.warnings());
+      } else {
+        lines.addCannot(standing.tag(), standing.obstacle().inWords());
+      }
     }
   }
 
@@ -66,40 +62,39 @@ public final class RankBlanks {
   }
 
   public Answer of(WorkshopOrder stored) throws WorkshopException {
+    // first, for it needs no JSON: a program that has just started is still loading that
+    List<ShortRecord> records = blanks.records();
     ShopSettings settings = new ShopSettings(workshop);
     OrderTrial trial = new OrderTrial(read(stored), settings.sureness());
-    List<StandingBlank> own = new ArrayList<>();
-    List<StandingBlank> elsewhere = new ArrayList<>();
-    for (StandingBlank blank : blanks.all()) {
-      boolean isPromisedHere = stored.number().equals(blank.kept().state().promisedTo());
-      if (isPromisedHere || trial.takes(blank.shaft().species())) {
-        (isPromisedHere || blank.isFree() ? own : elsewhere).add(blank);
-      }
+    List<Ranked> held =
+        blanks.each(
+            records,
+            (blank, sink) -> {
+              if (blank.isPromisedTo(stored.number()) || trial.takes(blank.shaft().species())) {
+                sink.accept(held(trial, blank));
+              }
+            });
+    List<Ranked> own = new ArrayList<>(held.size());
+    List<Ranked> elsewhere = new ArrayList<>();
+    for (Ranked each : held) {
+      String promisedTo = each.state().promisedTo();
+      boolean isForThisOrder = promisedTo == null || promisedTo.equals(stored.number());
+      (isForThisOrder ? own : elsewhere).add(each);
     }
     RankingWeights weights = settings.rankingWeights();
     return new Answer(
-        trial.order(), weights, ranked(trial, own, weights), ranked(trial, elsewhere, weights));
+        trial.order(),
+        weights,
+        Ranking.of(own, Ranked::standing, weights),
+        Ranking.of(elsewhere, Ranked::standing, weights));
   }
 
-  private static List<Ranked> ranked(
-      OrderTrial trial, List<StandingBlank> blanks, RankingWeights weights) {
-    Map<String, StandingBlank> byTag = new HashMap<>();
-    List<Candidate> candidates = new ArrayList<>(blanks.size());
-    for (StandingBlank blank : blanks) {
-      byTag.put(blank.kept().blank().tag(), blank);
-      candidates.add(blank.candidate());
-    }
-    return Ranking.of(trial, candidates, weights).stream()
-        .map(
-            standing -> {
-              StandingBlank blank = byTag.get(standing.tag());
-              return new Ranked(
-                  withBow(standing, blank.shaft().bowMm()),
-                  blank.kept().blank(),
-                  blank.kept().state(),
-                  blank.wood());
-            })
-        .toList();
+  private static Ranked held(OrderTrial trial, StandingBlank blank) {
+    return new Ranked(
+        withBow(trial.standing(blank.candidate()), blank.shaft().bowMm()),
+        blank.kept().blank(),
+        blank.kept().state(),
+        blank.wood());
   }
 
   /** What a bow makes doubtful puts no blank in another place: it is said beside it. */

@@ -3,6 +3,8 @@ package sagwright.job;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import sagwright.choose.Candidate;
 import sagwright.sheet.SheetReader;
 import sagwright.wood.SpeciesTable;
@@ -38,10 +40,22 @@ final class StandingBlanks {
     boolean isFree() {
       return kept.state().isFree();
     }
+
+    /**
+     * @param order null for one that has no number
+     */
+    boolean isPromisedTo(String order) {
+      return order != null && order.equals(kept.state().promisedTo());
+    }
   }
 
   /** Free ones and promised ones. */
   List<StandingBlank> all() throws WorkshopException {
+    return each(records(), (blank, sink) -> sink.accept(blank));
+  }
+
+  /** The same, not opened yet. */
+  List<ShortRecord> records() throws WorkshopException {
     List<ShortRecord> standing = new ArrayList<>();
     for (ShortRecord kept : workshop.shortRecords(reader).all()) {
       BlankState state = kept.state();
@@ -50,8 +64,23 @@ final class StandingBlanks {
         standing.add(kept);
       }
     }
+    return standing;
+  }
+
+  /**
+   * Opens records and makes something of each, on all cores at once.
+   *
+   * @param making hands what it makes of a blank to the sink, or leaves the blank out
+   */
+  <T> List<T> each(List<ShortRecord> records, BiConsumer<StandingBlank, Consumer<T>> making)
+      throws WorkshopException {
     try {
-      return standing.parallelStream().map(this::opened).toList();
+      List<T> made =
+          records.parallelStream()
+              .<T>mapMulti((kept, sink) -> making.accept(opened(kept), sink))
+              .toList();
+      modulus.keepSurveys();
+      return made;
     } catch (Unreadable e) {
       throw e.cause;
     }
