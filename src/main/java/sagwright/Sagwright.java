@@ -10,6 +10,7 @@ import sagwright.bench.serial.SerialLineOpener;
 import sagwright.command.Benches;
 import sagwright.command.Commands;
 import sagwright.command.Console;
+import sagwright.workshop.StoreAhead;
 
 /** Starts the program: a command where one is named, else the window. */
 public final class Sagwright {
@@ -21,6 +22,9 @@ public final class Sagwright {
 
   /** Runs one command, the window where none is named, and gives its exit code. */
   public static int run(Console console, String... args) {
+    if (Commands.workOnWorkshop(args)) {
+      StoreAhead.load();
+    }
     String[] command = args.length == 0 ? new String[] {"window"} : args;
     return new Commands(console, new RealBenches(), new WindowStart()).run(command);
   }
