@@ -15,7 +15,11 @@ final class MoistureCommand implements Callable<Integer> {
   @Option(names = "--temperature", required = true, paramLabel = "C", description = "-1.1 to 50 °C")
   private double temperatureC;
 
-  @Option(names = "--humidity", required = true, paramLabel = "PERCENT", description = "0 to 100 %%")
+  @Option(
+      names = "--humidity",
+      required = true,
+      paramLabel = "PERCENT",
+      description = "0 to 100 %%")
   private double humidityPercent;
 
   @Option(names = "--json", description = "one JSON object on one line")
