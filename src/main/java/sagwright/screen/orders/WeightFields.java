@@ -2,6 +2,7 @@ package sagwright.screen.orders;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import sagwright.finish.Extra;
@@ -92,33 +93,49 @@ final class WeightFields extends JPanel {
   }
 
   List<Weight> weights() throws ComplaintException {
-    List<Weight> typed = new ArrayList<>();
-    for (FieldGrid.Line line : weights.typed()) {
-      String at = "weight " + line.number() + ", ";
-      List<String> texts = line.texts();
-      Weight read =
-          new Weight(
-              mm(at + "from", texts.get(0)),
-              mm(at + "to", texts.get(1)),
-              mm(at + "wide", texts.get(2)),
-              Metal.density(at + "metal", texts.get(3), Metal.LEAD));
-      typed.add(
-          filledWeights.stream().filter(w -> texts(w).equals(texts)).findFirst().orElse(read));
-    }
-    return typed;
+    return typed(weights, filledWeights, WeightFields::texts, WeightFields::weight);
+  }
+
+  private static Weight weight(FieldGrid.Line line) throws ComplaintException {
+    String at = "weight " + line.number() + ", ";
+    List<String> texts = line.texts();
+    return new Weight(
+        mm(at + "from", texts.get(0)),
+        mm(at + "to", texts.get(1)),
+        mm(at + "wide", texts.get(2)),
+        Metal.density(at + "metal", texts.get(3), Metal.LEAD));
   }
 
   List<Extra> extras() throws ComplaintException {
-    List<Extra> typed = new ArrayList<>();
-    for (FieldGrid.Line line : extras.typed()) {
-      String at = "extra " + line.number() + ", ";
-      List<String> texts = line.texts();
-      Extra read =
-          new Extra(
-              texts.get(0).isEmpty() ? null : texts.get(0),
-              mm(at + "x", texts.get(1)),
-              Typed.quantity(at + "weight", texts.get(2), Unit.GRAM));
-      typed.add(filledExtras.stream().filter(e -> texts(e).equals(texts)).findFirst().orElse(read));
+    return typed(extras, filledExtras, WeightFields::texts, WeightFields::extra);
+  }
+
+  private static Extra extra(FieldGrid.Line line) throws ComplaintException {
+    String at = "extra " + line.number() + ", ";
+    List<String> texts = line.texts();
+    return new Extra(
+        texts.get(0).isEmpty() ? null : texts.get(0),
+        mm(at + "x", texts.get(1)),
+        Typed.quantity(at + "weight", texts.get(2), Unit.GRAM));
+  }
+
+  /** What a typed line says. */
+  private interface LineReader<T> {
+    T read(FieldGrid.Line line) throws ComplaintException;
+  }
+
+  /** A line that stands as it was filled in is what it was filled from, to the last digit. */
+  private static <T> List<T> typed(
+      FieldGrid grid, List<T> filled, Function<T, List<String>> texts, LineReader<T> reader)
+      throws ComplaintException {
+    List<T> typed = new ArrayList<>();
+    for (FieldGrid.Line line : grid.typed()) {
+      T read = reader.read(line);
+      typed.add(
+          filled.stream()
+              .filter(each -> texts.apply(each).equals(line.texts()))
+              .findFirst()
+              .orElse(read));
     }
     return typed;
   }
