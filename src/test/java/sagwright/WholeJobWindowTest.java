@@ -3,26 +3,14 @@ package sagwright;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.github.caciocavallosilano.cacio.ctc.junit.CacioTest;
-import java.awt.Component;
-import java.awt.Container;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.time.InstantSource;
 import java.util.List;
-import java.util.concurrent.CompletableFuture;
-import java.util.function.BooleanSupplier;
-import org.assertj.swing.core.BasicRobot;
-import org.assertj.swing.core.Robot;
-import org.assertj.swing.edt.GuiActionRunner;
-import org.assertj.swing.finder.WindowFinder;
-import org.assertj.swing.fixture.FrameFixture;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import sagwright.command.Windows;
 import sagwright.job.GuessFirst;
 import sagwright.job.PracticeRack;
 import sagwright.wood.SpeciesTable;
@@ -30,142 +18,106 @@ import sagwright.workshop.Guess;
 import sagwright.workshop.Keeper;
 import sagwright.workshop.Run;
 import sagwright.workshop.Workshop;
-import sagwright.workshop.WorkshopException;
 
 /** The main job in the real window on the practice bench, by keyboard alone. */
 @CacioTest
 @Tag("window")
 class WholeJobWindowTest {
-  /**
-   * A practice test takes its own time: some seconds of rest, loading and letting off. What is seen
-   * on the way may be gone before a busy machine looks: only what stays is waited for.
-   */
-  private static final Duration DEADLINE = Duration.ofSeconds(180);
-
   private static final Keeper KEEPER = new Keeper(InstantSource.system(), "test");
 
   @TempDir Path folder;
-  private CompletableFuture<Void> program;
-  private Robot robot;
-  private FrameFixture frame;
+  private ProgramUnderTest program;
 
-  @BeforeEach
-  void start() {
-    robot = BasicRobot.robotWithNewAwtHierarchy();
-    robot.settings().delayBetweenEvents(5);
-    robot.settings().eventPostingDelay(20);
+  private void openPractice(Path workshop) {
+    program = ProgramUnderTest.start("window", "--workshop", workshop.toString(), "--seed", "7");
+  }
+
+  private void openWithNothingNamed() {
+    program = ProgramUnderTest.start("window", "--seed", "7");
   }
 
   @AfterEach
-  void end() {
-    robot.cleanUp();
-  }
-
-  private void open(Path workshop) {
-    Windows.WindowRequest request =
-        new Windows.WindowRequest(workshop, null, 115_200, null, false, 7);
-    program =
-        CompletableFuture.runAsync(
-            () -> {
-              try {
-                new WindowStart().open(request);
-              } catch (Exception e) {
-                throw new AssertionError("the window does not open", e);
-              }
-            });
-    findWindow();
-  }
-
-  private void findWindow() {
-    frame = WindowFinder.findFrame("window").withTimeout(60_000).using(robot);
-  }
-
-  private void close() {
-    GuiActionRunner.execute(() -> frame.target().dispose());
-    program.join();
+  void close() throws Exception {
+    if (program != null) {
+      program.close();
+      program = null;
+    }
   }
 
   @Test
-  void fromAnEmptyRecordToAGradeThatIsThereAfterTheNextStart() {
+  void fromAnEmptyRecordToAGradeThatIsThereAfterTheNextStart() throws Exception {
     Path workshop = folder.resolve("practice.db");
-    open(workshop);
+    openPractice(workshop);
     writeBlankDown();
     takeOrder();
-    press(KeyEvent.VK_F1);
-    waitForFocus("bench.tag");
-    typeAndEnter("26-001");
-    waitForFocus("Bench.control");
-    press(KeyEvent.VK_O);
-    waitForFocus("bench.order");
-    typeAndEnter("R-0001");
-    waitForFocus("Bench.control");
-    waitUntil("the head is there", () -> said("stage").startsWith("ready"));
-    press(KeyEvent.VK_SPACE);
-    waitUntil("a verdict is said", () -> said("answer").contains("in 100"));
-    String answer = said("answer");
-    assertThat(answer).contains("modulus").contains("GPa");
+    program.press(KeyEvent.VK_F1);
+    program.waitForFocusOn("bench.tag");
+    program.line("26-001");
+    program.waitForFocusOn("Bench.control");
+    program.press(KeyEvent.VK_O);
+    program.waitForFocusOn("bench.order");
+    program.line("R-0001");
+    program.waitForFocusOn("Bench.control");
+    waitForHead();
+    program.press(KeyEvent.VK_SPACE);
+    program.waitUntil("a verdict is said", () -> program.said("answer").contains("in 100"));
+    assertThat(program.said("answer")).contains("modulus").contains("GPa");
     close();
 
-    open(workshop);
-    press(KeyEvent.VK_F2);
-    waitForFocus("rack.filter");
-    typeAndEnter("26-001");
-    waitForFocus("Rack.control");
-    assertThat(said("timeline")).contains("tested").contains("graded");
-    close();
+    openPractice(workshop);
+    program.press(KeyEvent.VK_F2);
+    program.waitForFocusOn("rack.filter");
+    program.line("26-001");
+    program.waitForFocusOn("Rack.control");
+    assertThat(program.said("timeline")).contains("tested").contains("graded");
   }
 
   @Test
   void withNothingNamedTheFirstWindowAsksForTheWorkshop() {
-    open(null);
-    waitForFocus("start.file");
+    openWithNothingNamed();
+    program.waitForFocusOn("start.file");
     Path file = folder.resolve("mine.db");
-    press(KeyEvent.VK_A, KeyEvent.VK_CONTROL);
-    typeAndEnter(file.toString());
-    waitUntil(
-        "the workshop is open",
-        () -> {
-          findWindow();
-          return frame.target().getTitle().equals("Sagwright: mine.db");
-        });
-    waitForFocus("bench.tag");
-    assertThat(said("stage")).startsWith("lay a blank");
-    assertThat(said("foot")).contains("no bench head is chosen yet");
+    program.press(KeyEvent.VK_A, KeyEvent.VK_CONTROL);
+    program.line(file.toString());
+    program.waitForTitle("Sagwright: mine.db");
+    program.waitForFocusOn("bench.tag");
+    assertThat(program.said("stage")).startsWith("lay a blank");
+    assertThat(program.said("foot")).contains("no bench head is chosen yet");
     assertThat(file).exists();
-    close();
   }
 
   @Test
-  void theHandIsAskedFirstAndItsGuessIsKeptBesideTheAnswer() throws WorkshopException {
+  void theHandIsAskedFirstAndItsGuessIsKeptBesideTheAnswer() throws Exception {
     Path workshop = folder.resolve("practice.db");
     try (Workshop made = Workshop.openOrCreate(workshop, KEEPER)) {
       new PracticeRack(made, SpeciesTable.published()).fillWhereEmpty();
       new GuessFirst(made).set(true);
     }
-    open(workshop);
-    waitForFocus("bench.tag");
-    typeAndEnter(PracticeRack.FIRST_TAG);
-    waitForFocus("bench.guess");
-    assertThat(said("rail")).isEqualTo("practice");
-    waitUntil("the head is there", () -> said("stage").startsWith("ready"));
-    robot.enterText("3.9");
-    press(KeyEvent.VK_TAB);
-    waitForFocus("bench.hand");
-    robot.enterText("TH");
-    press(KeyEvent.VK_SPACE); // the pedal, from whichever field
-    waitUntil("the bench has answered", () -> said("answer").contains("GPa"));
-    press(KeyEvent.VK_G);
-    waitUntil(
+    openPractice(workshop);
+    program.waitForFocusOn("bench.tag");
+    program.line(PracticeRack.FIRST_TAG);
+    program.waitForFocusOn("bench.guess");
+    assertThat(program.said("rail")).isEqualTo("practice");
+    waitForHead();
+    program.type("3.9");
+    program.press(KeyEvent.VK_TAB);
+    program.waitForFocusOn("bench.hand");
+    program.type("TH");
+    program.press(KeyEvent.VK_SPACE); // the pedal, from whichever field
+    program.waitUntil("the bench has answered", () -> program.said("answer").contains("GPa"));
+    program.press(KeyEvent.VK_G);
+    program.waitUntil(
         "the guess stands beside the answer",
-        () -> said("learning.sheet").contains("the hand said 3.90 N/mm: "));
-    assertThat(said("learning.sheet")).startsWith("How the hand of TH learns. One guess so far");
-    press(KeyEvent.VK_ESCAPE);
-    press(KeyEvent.VK_B);
-    waitForFocus("bench.tag");
-    typeAndEnter(PracticeRack.FIRST_TAG); // laid anew: its answer hides until the next guess
-    waitForFocus("bench.guess");
-    assertThat(said("answer")).isEmpty();
-    assertThat(said("plot")).isEqualTo("Load against deflection: no line yet.");
+        () -> program.said("learning.sheet").contains("the hand said 3.90 N/mm: "));
+    assertThat(program.said("learning.sheet"))
+        .startsWith("How the hand of TH learns. One guess so far");
+    program.press(KeyEvent.VK_ESCAPE);
+    program.press(KeyEvent.VK_B);
+    program.waitForFocusOn("bench.tag");
+    program.line(PracticeRack.FIRST_TAG); // laid anew: its answer hides until the next guess
+    program.waitForFocusOn("bench.guess");
+    assertThat(program.said("answer")).isEmpty();
+    assertThat(program.said("plot")).isEqualTo("Load against deflection: no line yet.");
     close();
     try (Workshop kept = Workshop.open(workshop, KEEPER)) {
       List<Guess> guesses = kept.guesses().all();
@@ -178,23 +130,18 @@ class WholeJobWindowTest {
   }
 
   @Test
-  void theExampleIsMadeOpenedAndMarkedApartFromTheMakersOwn() {
+  void theExampleIsMadeOpenedAndMarkedApartFromTheMakersOwn() throws Exception {
     String home = System.getProperty("user.home");
     System.setProperty("user.home", folder.toString());
     try {
-      open(null);
-      waitForFocus("start.file");
-      press(KeyEvent.VK_F6);
-      waitUntil(
-          "the example is open",
-          () -> {
-            findWindow();
-            return frame.target().getTitle().equals("Sagwright: the example workshop");
-          });
-      waitForFocus("bench.tag");
+      openWithNothingNamed();
+      program.waitForFocusOn("start.file");
+      program.press(KeyEvent.VK_F6);
+      program.waitForTitle("Sagwright: the example workshop");
+      program.waitForFocusOn("bench.tag");
       for (int page : new int[] {KeyEvent.VK_F2, KeyEvent.VK_F3, KeyEvent.VK_F1}) {
-        press(page);
-        waitUntil("the rail bears its mark", () -> said("rail").equals("example"));
+        program.press(page);
+        program.waitUntil("the rail bears its mark", () -> program.said("rail").equals("example"));
       }
       assertThat(Workshop.exampleFile()).exists();
       assertThat(Workshop.usualFile()).doesNotExist();
@@ -204,100 +151,48 @@ class WholeJobWindowTest {
     }
   }
 
+  private void waitForHead() {
+    program.waitUntil("the head is there", () -> program.said("stage").startsWith("ready"));
+  }
+
   private void writeBlankDown() {
-    press(KeyEvent.VK_F2);
-    waitForFocus("rack.filter");
-    press(KeyEvent.VK_N, KeyEvent.VK_CONTROL);
-    waitForFocus("blank.tag");
-    typeAndEnter("26-001");
-    press(KeyEvent.VK_TAB);
-    press(KeyEvent.VK_TAB);
-    press(KeyEvent.VK_TAB);
-    waitForFocus("blank.length");
-    typeAndEnter("1490");
-    typeAndEnter("395");
-    typeAndEnter("11.2");
+    program.press(KeyEvent.VK_F2);
+    program.waitForFocusOn("rack.filter");
+    program.press(KeyEvent.VK_N, KeyEvent.VK_CONTROL);
+    program.waitForFocusOn("blank.tag");
+    program.line("26-001");
+    program.press(KeyEvent.VK_TAB);
+    program.press(KeyEvent.VK_TAB);
+    program.press(KeyEvent.VK_TAB);
+    program.waitForFocusOn("blank.length");
+    program.line("1490");
+    program.line("395");
+    program.line("11.2");
     for (String left : List.of("grain lines", "run-out", "looks", "pitch")) {
-      waitForFocus("blank." + left);
-      press(KeyEvent.VK_ENTER);
+      program.waitForFocusOn("blank." + left);
+      program.press(KeyEvent.VK_ENTER);
     }
-    waitForFocus("stations.1.1");
+    program.waitForFocusOn("stations.1.1");
     for (String figure : "0 12.5 12.5 1490 31 31".split(" ")) {
-      typeAndEnter(figure);
+      program.line(figure);
     }
-    press(KeyEvent.VK_ENTER, KeyEvent.VK_CONTROL);
-    waitForFocus("Rack.control");
+    program.press(KeyEvent.VK_ENTER, KeyEvent.VK_CONTROL);
+    program.waitForFocusOn("Rack.control");
   }
 
   private void takeOrder() {
-    press(KeyEvent.VK_F3);
-    waitUntil("the list is read", () -> !said("foot").isEmpty());
-    press(KeyEvent.VK_N, KeyEvent.VK_CONTROL);
-    waitForFocus("order.length");
+    program.press(KeyEvent.VK_F3);
+    program.waitUntil("the list is read", () -> !program.said("foot").isEmpty());
+    program.press(KeyEvent.VK_N, KeyEvent.VK_CONTROL);
+    program.waitForFocusOn("order.length");
     for (String figure : "1473 9.5 29".split(" ")) {
-      typeAndEnter(figure);
+      program.line(figure);
     }
-    press(KeyEvent.VK_F7); // no knots: on to the ask in the middle
-    waitForFocus("ask.middle");
-    robot.enterText("2.25");
-    press(KeyEvent.VK_ENTER, KeyEvent.VK_CONTROL);
-    waitUntil("the order is kept", () -> said("foot").startsWith("Enter opens an order"));
-  }
-
-  private void typeAndEnter(String text) {
-    robot.enterText(text);
-    press(KeyEvent.VK_ENTER);
-  }
-
-  private void press(int key, int... modifiers) {
-    for (int modifier : modifiers) {
-      robot.pressKey(modifier);
-    }
-    robot.pressAndReleaseKey(key);
-    for (int modifier : modifiers) {
-      robot.releaseKey(modifier);
-    }
-  }
-
-  private String said(String name) {
-    return GuiActionRunner.execute(
-        () -> {
-          Component part = showing(frame.target(), name);
-          return part == null ? "" : part.getAccessibleContext().getAccessibleDescription();
-        });
-  }
-
-  private void waitForFocus(String name) {
-    waitUntil(
-        name + " has the focus",
-        () ->
-            GuiActionRunner.execute(
-                () -> {
-                  Component part = showing(frame.target(), name);
-                  return part != null && part.isFocusOwner();
-                }));
-  }
-
-  private static Component showing(Container root, String name) {
-    for (Component child : root.getComponents()) {
-      if (name.equals(child.getName()) && child.isShowing()) {
-        return child;
-      }
-      Component found = child instanceof Container inner ? showing(inner, name) : null;
-      if (found != null) {
-        return found;
-      }
-    }
-    return null;
-  }
-
-  private void waitUntil(String what, BooleanSupplier holds) {
-    long end = System.nanoTime() + DEADLINE.toNanos();
-    while (!holds.getAsBoolean()) {
-      assertThat(program).as("the program").isNotCompletedExceptionally();
-      assertThat(System.nanoTime()).as("waited in vain until " + what).isLessThan(end);
-      robot.waitForIdle();
-      Thread.onSpinWait();
-    }
+    program.press(KeyEvent.VK_F7); // no knots: on to the ask in the middle
+    program.waitForFocusOn("ask.middle");
+    program.type("2.25");
+    program.press(KeyEvent.VK_ENTER, KeyEvent.VK_CONTROL);
+    program.waitUntil(
+        "the order is kept", () -> program.said("foot").startsWith("Enter opens an order"));
   }
 }

@@ -33,10 +33,12 @@ final class WindowUnderTest implements AutoCloseable {
   private final AWTEventListener counter = this::count;
   private final FrameFixture frame;
   private final Shell shell;
+  private final Keyboard keyboard;
 
-  private WindowUnderTest(FrameFixture frame, Shell shell) {
+  private WindowUnderTest(FrameFixture frame, Shell shell, Keyboard keyboard) {
     this.frame = frame;
     this.shell = shell;
+    this.keyboard = keyboard;
   }
 
   /**
@@ -53,10 +55,9 @@ final class WindowUnderTest implements AutoCloseable {
               return new MainWindow("Sagwright", shell[0], () -> {});
             });
     FrameFixture frame = new FrameFixture(window);
-    frame.robot().settings().delayBetweenEvents(5);
-    frame.robot().settings().eventPostingDelay(20);
+    Keyboard keyboard = new Keyboard(frame.robot());
     frame.show();
-    return new WindowUnderTest(frame, shell[0]);
+    return new WindowUnderTest(frame, shell[0], keyboard);
   }
 
   /** The same with one page alone. */
@@ -73,21 +74,15 @@ final class WindowUnderTest implements AutoCloseable {
 
   /** Presses and lets go one key, with its modifiers. */
   void press(int keyCode, int... modifiers) {
-    for (int modifier : modifiers) {
-      frame.robot().pressKey(modifier);
-    }
-    frame.robot().pressAndReleaseKey(keyCode);
-    for (int modifier : modifiers) {
-      frame.robot().releaseKey(modifier);
-    }
+    keyboard.press(keyCode, modifiers);
   }
 
   void hold(int keyCode) {
-    frame.robot().pressKey(keyCode);
+    keyboard.hold(keyCode);
   }
 
   void letGo(int keyCode) {
-    frame.robot().releaseKey(keyCode);
+    keyboard.letGo(keyCode);
   }
 
   /** Counts every key that goes down from now on, a key with its modifiers as one. */
@@ -109,7 +104,7 @@ final class WindowUnderTest implements AutoCloseable {
   }
 
   void type(String text) {
-    frame.robot().enterText(text);
+    keyboard.type(text);
   }
 
   String openPage() {
