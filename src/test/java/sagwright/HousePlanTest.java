@@ -22,6 +22,10 @@ import org.junit.jupiter.api.Test;
 
 /** Holds the code to the arrows of {@link HousePlan}. */
 class HousePlanTest {
+  /** What DEVELOPERS.md names lies below one of them. */
+  private static final List<Path> PLACES =
+      List.of(Path.of(""), Path.of("src/main/java/sagwright"), Path.of("src/test/java/sagwright"));
+
   private static JavaClasses classes;
 
   @BeforeAll
@@ -121,5 +125,20 @@ class HousePlanTest {
       }
     }
     assertEquals(HousePlan.rooms(), shown);
+  }
+
+  @Test
+  void whatDevelopersAreToOpenIsThere() throws IOException {
+    Set<String> gone = new TreeSet<>();
+    Pattern place = Pattern.compile("`([A-Za-z0-9./-]*(?:\\.(?:java|md)|/))`");
+    for (String line : Files.readAllLines(Path.of("DEVELOPERS.md"))) {
+      place
+          .matcher(line)
+          .results()
+          .map(found -> found.group(1))
+          .filter(named -> PLACES.stream().noneMatch(root -> Files.exists(root.resolve(named))))
+          .forEach(gone::add);
+    }
+    assertEquals(Set.of(), gone);
   }
 }
