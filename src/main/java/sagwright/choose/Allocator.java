@@ -87,7 +87,7 @@ public final class Allocator {
     boolean isWanted = withIt.pairs().stream().anyMatch(pair -> pair.tag().equals(promise.tag()));
     double with = withIt.sumOfChances();
     double without = isWanted ? greatest(others.withoutBlank(promise.tag())).sumOfChances() : with;
-    return new PromiseCost(promise.chance(), with, without, greatest(table).sumOfChances());
+    return new PromiseCost(promise.chance(), with, without);
   }
 
   private static Allocation allocation(List<String> orders, Map<String, Chance> taken) {

@@ -57,19 +57,6 @@ final class ExampleOrders {
           new Open("European ash", 2.40, 5, 9, "a tenth firmer than R-0104"),
           new Open("European ash", 2.68, 2.5, 3, "knows to the hair what he wants"));
 
-  /** Free text, as a maker keeps it. */
-  private static final List<String> WHO_FOR =
-      List.of(
-          "for the harbour club, first of two",
-          "for the harbour club, second of two",
-          "a birthday; no word to him",
-          "his third from here",
-          "tall, stands upright",
-          "asked for a thin tip",
-          "her coach came along to choose",
-          "like the last one, a touch firmer",
-          "plays with gloves");
-
   private final List<ExampleOrder> orders = new ArrayList<>();
   private final SetUp usual;
 

@@ -55,10 +55,4 @@ public record PlaningStep(double thickerByMm, GradedForecast planned, GradedFore
     Double mass = graded.forecast().massG();
     return mass == null ? null : mass - planned.forecast().massG();
   }
-
-  /** By how much the balance moves away from the butt, in mm; null where not weighed. */
-  public Double balanceChangeMm() {
-    Double balance = graded.forecast().balanceFromButtMm();
-    return balance == null ? null : balance - planned.forecast().balanceFromButtMm();
-  }
 }

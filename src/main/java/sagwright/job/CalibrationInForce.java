@@ -84,12 +84,6 @@ public final class CalibrationInForce {
     return now.isComplete() ? now.calibration() : null;
   }
 
-  /** Whether runs that are made now are made under a valid calibration. */
-  public boolean isValid() {
-    Standing now = standing;
-    return now.isComplete() && now.calibration().isValidAt(clock.instant());
-  }
-
   /** One line for people. */
   public String inWords() {
     Standing now = standing;

@@ -2,7 +2,6 @@ package sagwright.workshop;
 
 import java.time.Instant;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.mapper.RowMapper;
@@ -167,19 +166,6 @@ public final class Blanks {
                 .list());
   }
 
-  /** One caliper entry by its number, undone or not. */
-  public CaliperEntry caliperEntry(long id) throws WorkshopException {
-    return database.read(
-        handle ->
-            handle
-                .select(
-                    "select e.*, a.at from caliper_entry e join action a on a.id = e.action_id"
-                        + " where e.id = ?",
-                    id)
-                .map(CALIPER_ENTRY)
-                .one());
-  }
-
   public BlankState state(Blank blank) throws WorkshopException {
     return database.read(
         handle ->
@@ -212,18 +198,6 @@ public final class Blanks {
                     (row, context) ->
                         new StageEntry(Instant.parse(row.getString("at")), row.getString("stage")))
                 .list());
-  }
-
-  /** Says that a blank has reached a stage; one that it is at already changes nothing. */
-  public void setStage(Blank blank, String stage) throws WorkshopException {
-    database.write(
-        handle -> {
-          if (!Objects.equals(state(blank).stage(), stage)) {
-            long actionId = actions.begin(handle, blank.tag() + " is now: " + stage, true);
-            addStage(handle, blank, stage, actionId);
-          }
-          return null;
-        });
   }
 
   private static void addStage(Handle handle, Blank blank, String stage, long actionId) {

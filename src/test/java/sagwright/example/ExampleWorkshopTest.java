@@ -181,7 +181,7 @@ class ExampleWorkshopTest {
   @Test
   void oneCalibrationIsInForceAndOthersHaveRunOut() throws WorkshopException {
     CalibrationInForce inForce = new CalibrationInForce(workshop, NOW);
-    assertTrue(inForce.isValid());
+    assertTrue(inForce.complete().isValidAt(NOW.instant()));
     assertTrue(workshop.calibrations().all().size() > 3);
     double truly = ExampleWorkshop.TRUE_INSTRUMENTS.load().newtonPerCount();
     double found = inForce.complete().load().newtonPerCount();

@@ -24,6 +24,7 @@ import sagwright.sheet.SheetReader;
 import sagwright.wood.Grain;
 import sagwright.wood.SpeciesTable;
 import sagwright.workshop.Blank;
+import sagwright.workshop.BlankState;
 import sagwright.workshop.Grade;
 import sagwright.workshop.Keeper;
 import sagwright.workshop.Run;
@@ -187,8 +188,7 @@ class GradeAgainTest {
 
   @Test
   void aFinishedCueKeepsTheGradeOfItsBlank() throws Exception {
-    workshop.blanks().setStage(blank(), "finished cue");
-    bring(InventedBlanks.sheet(Spec.ash("25-001", 11_760)));
+    bring(InventedBlanks.sheet(Spec.ash("25-001", 11_760).at(BlankState.FINISHED_CUE)));
     assertThat(grades()).hasSize(1);
   }
 

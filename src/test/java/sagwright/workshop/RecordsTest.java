@@ -63,18 +63,22 @@ class RecordsTest {
     List<CaliperEntry> entries = blanks.caliperEntries(blank);
     assertEquals(List.of("entered", "turned"), entries.stream().map(CaliperEntry::why).toList());
     assertEquals(entries.get(1), blanks.caliperNow(blank));
-    assertEquals(entries.get(0), blanks.caliperEntry(entries.get(0).id()));
     assertEquals(
         12.0, WorkshopFixture.read(blanks.caliperNow(blank).document()).shaft().taper().depthAt(0));
     assertTrue(blanks.caliperNow(blank).document().contains("\"x-shelf\":7"));
   }
 
+  private void reach(Blank blank, String stage) throws Exception {
+    String sheet = WorkshopFixture.sheet(blank.tag()).json().replace("near size", stage);
+    blanks.addCaliperEntry(blank, WorkshopFixture.read(sheet), "turned");
+  }
+
   @Test
   void stagesFollowOneAnother() throws Exception {
     Blank blank = blanks.enter(WorkshopFixture.sheet("25-014"));
-    blanks.setStage(blank, "planed");
-    blanks.setStage(blank, "planed");
-    blanks.setStage(blank, BlankState.FINISHED_CUE);
+    reach(blank, "planed");
+    reach(blank, "planed");
+    reach(blank, BlankState.FINISHED_CUE);
     assertEquals(
         List.of("near size", "planed", "finished cue"),
         blanks.stages(blank).stream().map(StageEntry::stage).toList());
@@ -129,9 +133,9 @@ class RecordsTest {
   void whatIsNoBlankAnyMoreIsNotPromised() throws Exception {
     Blank blank = blanks.enter(WorkshopFixture.sheet("25-001"));
     WorkshopOrder order = workshop.orders().enter(WorkshopFixture.order("R-1"));
-    blanks.setStage(blank, BlankState.FINISHED_CUE);
+    reach(blank, BlankState.FINISHED_CUE);
     refused("25-001 is a finished cue", () -> workshop.promises().make(blank, order));
-    blanks.setStage(blank, "planed");
+    reach(blank, "planed");
     blanks.end(blank, "broken");
     refused("25-001 was ended: broken", () -> workshop.promises().make(blank, order));
     Blank other = blanks.enter(WorkshopFixture.sheet("25-002"));

@@ -213,7 +213,7 @@ public final class ChooseExample {
         ChooseViews.words(WordScale.AT_FIRST, ORDER.ask()),
         Sureness.USUAL.chance(),
         closely,
-        new Cost(BEST, 11, new PromiseCost(0.99, 8.21, 7.94, 9.2)),
+        new Cost(BEST, 11, new PromiseCost(0.99, 8.21, 7.94)),
         back,
         ALL_ORDERS,
         ShopUnits.METRIC,
