@@ -26,7 +26,7 @@ final class WindowCommand implements Callable<Integer> {
   @Option(
       names = "--baud",
       paramLabel = "N",
-      defaultValue = "115200",
+      defaultValue = PortOption.ORDINARY_BAUD,
       description = "its speed (${DEFAULT-VALUE})")
   private int baud;
 
@@ -58,6 +58,7 @@ final class WindowCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws CommandFailure, WorkshopException, InterruptedException {
+    PortOption.requireSpeed(baud);
     if (!windows.hasDisplay()) {
       if (port != null) {
         throw CommandFailure.badInput("there is no display for the window: see record --help");

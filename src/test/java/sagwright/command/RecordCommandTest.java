@@ -273,7 +273,9 @@ class RecordCommandTest {
   void aSpeedOfNothingIsOneLineForWhoeverOpensThePort() throws Exception {
     for (CommandRun run :
         new CommandRun[] {
-          record("no-port", "--baud", "0"), emulate("no-port", "--baud", "0").get()
+          record("no-port", "--baud", "0"),
+          emulate("no-port", "--baud", "0").get(),
+          CommandRun.of("window", "--port", "no-port", "--baud", "0")
         }) {
       assertEquals(2, run.exitCode());
       assertEquals(1, run.errLines().length);

@@ -21,6 +21,7 @@ import sagwright.bench.HeadIdentity;
 import sagwright.bench.HeadSession;
 import sagwright.bench.HeadTiming;
 import sagwright.bench.InventedBench;
+import sagwright.bench.LineOpener;
 import sagwright.bench.RecordedRun;
 import sagwright.bench.serial.SerialLineOpener;
 import sagwright.run.Samples;
@@ -86,7 +87,7 @@ class FirmwareOnTerminalTest {
                     .with("gauge-noise", 1));
         HeadSession session =
             HeadSession.once(
-                new SerialLineOpener(bench.path(), SerialLineOpener.ORDINARY_BAUD),
+                new SerialLineOpener(bench.path(), LineOpener.ORDINARY_BAUD),
                 HeadTiming.ORDINARY,
                 snapshot -> {})) {
       RecordedRun run =

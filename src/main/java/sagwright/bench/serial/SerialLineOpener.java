@@ -14,9 +14,6 @@ import sagwright.bench.LineOpener;
  * before the load, from a head that sends unasked and began while the program was starting.
  */
 public final class SerialLineOpener implements LineOpener {
-  /** What a bench head sends at unless it is set otherwise (docs/contract.md, section 6). */
-  public static final int ORDINARY_BAUD = 115_200;
-
   private static final int DATA_BITS = 8;
 
   private final String path;

@@ -41,7 +41,7 @@ class SerialByteLineTest extends ByteLineContract {
 
   @Override
   protected LineOpener head() {
-    return new SerialLineOpener(terminal.path(), SerialLineOpener.ORDINARY_BAUD);
+    return new SerialLineOpener(terminal.path(), LineOpener.ORDINARY_BAUD);
   }
 
   @Override
