@@ -1,12 +1,11 @@
 package sagwright.screen.rack;
 
-import java.awt.BorderLayout;
+import java.awt.CardLayout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
 import javax.swing.JPanel;
-import javax.swing.JScrollPane;
 import net.miginfocom.swing.MigLayout;
 import sagwright.quantity.Unit;
 import sagwright.screen.ShopUnits;
@@ -23,13 +22,15 @@ final class RackList extends JPanel {
   /** Typed among the words of the filter it shows what is no more. */
   private static final String ENDED = "ended";
 
+  private static final String EMPTY = "empty";
+  private static final String LISTED = "listed";
+
   private final RowTable<RackView.Row> table;
-  private final JScrollPane scroll;
   private boolean showsEnded;
-  private final JPanel empty = new JPanel(new MigLayout("insets 80 0 0 0"));
+  private final CardLayout cards = new CardLayout(); // what is not seen changes its theme too
 
   RackList(ShopUnits units, Consumer<RackView.Row> open) {
-    super(new BorderLayout());
+    setLayout(cards);
     setName("rack.list");
     int massDecimals = units.mass() == Unit.GRAM ? 0 : 2;
     table =
@@ -57,13 +58,14 @@ final class RackList extends JPanel {
                 Column.words("promised", 94, RackView.Row::promisedTo)));
     table.whenOpened(open);
     filter("");
-    scroll = Lists.scrolled(table);
+    JPanel empty = new JPanel(new MigLayout("insets 80 0 0 0"));
     empty.add(Text.heading("No blank yet"), "wrap 10");
     empty.add(
         Text.plain("Ctrl N writes the first one down: its tag, its wood, two diameters or more."),
         "wrap 6");
     empty.add(Text.second("Sheets of other programs come in by the command line: import."));
-    add(scroll, BorderLayout.CENTER);
+    add(empty, EMPTY);
+    add(Lists.scrolled(table), LISTED);
   }
 
   private static String stage(RackView.Row row) {
@@ -71,11 +73,8 @@ final class RackList extends JPanel {
   }
 
   void show(List<RackView.Row> blanks) {
-    remove(blanks.isEmpty() ? scroll : empty);
-    add(blanks.isEmpty() ? empty : scroll, BorderLayout.CENTER);
+    cards.show(this, blanks.isEmpty() ? EMPTY : LISTED);
     table.show(blanks, RackView.Row::tag);
-    revalidate();
-    repaint();
   }
 
   /**
