@@ -19,7 +19,6 @@ import sagwright.screen.theme.Theme;
 final class ListeningPicture extends Picture {
   private static final long serialVersionUID = 1L;
   private static final int ROW = 26;
-  private static final int ROWS = 3;
   private static final double NAME = 70;
   private static final double SHAFT = 0.34;
 
@@ -34,8 +33,11 @@ final class ListeningPicture extends Picture {
    */
   record Strip(String name, SetUp setUp, String words) {}
 
-  ListeningPicture() {
-    super("order.listening", new Dimension(300, ROWS * ROW));
+  /**
+   * @param rows room for so many set-ups
+   */
+  ListeningPicture(String name, int rows) {
+    super(name, new Dimension(300, rows * ROW));
   }
 
   /**

@@ -37,7 +37,12 @@ final class OrderForm extends JPanel {
   private final SetUpFields setUps;
   private final PlaningFields planing;
   private final TaperFields tapers;
-  private final ListeningPicture listening = new ListeningPicture();
+  private final ListeningPicture listening = new ListeningPicture("order.listening", 3);
+
+  /** Beside the set-ups, where those that are asked elsewhere leave no room under the asks. */
+  private final ListeningPicture listeningAtPlaces =
+      new ListeningPicture("order.listeningAtPlaces", 5);
+
   private final WarningsPicture warnings = new WarningsPicture();
   private transient OrdersView view;
   private transient Order known;
@@ -66,7 +71,8 @@ final class OrderForm extends JPanel {
     tapers = new TaperFields(actions, this::use, say);
     leaves.addShape(shape, OrderLeaves.stack(ask, listening), OrderLeaves.stack(caller, warnings));
     leaves.addFitting(fitting, weights);
-    leaves.addPlaces(OrderLeaves.column(setUps, planing), tapers);
+    leaves.addPlaces(
+        OrderLeaves.column(setUps, planing), OrderLeaves.over(tapers, listeningAtPlaces));
     add(leaves, "wmin 0, hmin 0");
   }
 
@@ -214,10 +220,12 @@ final class OrderForm extends JPanel {
     OrderDraft draft = draft();
     listener.accept(draft);
     ask.explain();
-    listening.show(
-        draft.plan() == null ? null : draft.plan().taper(),
-        ListeningWords.strips(ask.places(), draft.plan(), wood()),
-        wood().modulusToShearRatio());
+    for (ListeningPicture picture : List.of(listening, listeningAtPlaces)) {
+      picture.show(
+          draft.plan() == null ? null : draft.plan().taper(),
+          ListeningWords.strips(ask.places(), draft.plan(), wood()),
+          wood().modulusToShearRatio());
+    }
     warnings.show(
         draft.order() == null
             ? List.of()

@@ -21,7 +21,7 @@ final class OrderLeaves extends JPanel {
   private static final List<String> HINTS =
       List.of(
           "58 in, 18½ oz, 147.3 cm.  Stiffness: a figure, a word, as 25-020 + 10 %; arrows choose.",
-          "A wood of the table brings its density and modulus; a metal its density.",
+          "Splice: from the butt.  A wood of the table brings its density and modulus; a metal its density.",
           "What is typed here goes before the shop's usual places.");
 
   /** The leaf with the kept tapers, counted from 0. */
@@ -44,6 +44,14 @@ final class OrderLeaves extends JPanel {
     return stack;
   }
 
+  /** One under the other; the first takes the room that is left, and gives way first. */
+  static JPanel over(JComponent upper, JComponent lower) {
+    JPanel over = new JPanel(new MigLayout("insets 0, gap 0 8, wrap", "[grow,fill]", "[grow][]"));
+    over.add(upper, "wmin 0, hmin 0, grow");
+    over.add(lower, "wmin 0, grow");
+    return over;
+  }
+
   /** One under the other, each as high as it is. */
   static JPanel column(JComponent... parts) {
     JPanel column = new JPanel(new MigLayout("insets 0, gap 0 4, wrap", "[grow,fill]", ""));
@@ -54,7 +62,7 @@ final class OrderLeaves extends JPanel {
   }
 
   void addShape(JComponent shape, JComponent ask, JComponent caller) {
-    leaf(new ColumnsLayout(0.018, 29.5, 44, 26.5), shape, ask, caller);
+    leaf(new ColumnsLayout(0.018, 28.6, 45.4, 26), shape, ask, caller);
   }
 
   void addFitting(JComponent fitting, JComponent weights) {

@@ -60,6 +60,11 @@ final class TaperFields extends JPanel {
     key(KeyStroke.getKeyStroke('R'), () -> onSelected(this::rename));
     add(form);
     add(note, "wmin 0");
+    for (int page : new int[] {KeyEvent.VK_PAGE_UP, KeyEvent.VK_PAGE_DOWN}) { // they turn the leaf
+      table
+          .getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
+          .put(KeyStroke.getKeyStroke(page, 0), "none");
+    }
     add(Lists.scrolled(table), "hmin 60, grow");
   }
 
