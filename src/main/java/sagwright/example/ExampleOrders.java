@@ -127,7 +127,7 @@ final class ExampleOrders {
         Taper.round(
             List.of(
                 Station.round(0, tipMm),
-                Station.round(740, (tipMm + buttMm) / 2 - 0.2),
+                Station.round(740, Math.round(50 * (tipMm + buttMm) - 20) / 100.0),
                 Station.round(lengthMm, buttMm)),
             lengthMm);
     return new FinishPlan(

@@ -106,7 +106,7 @@ class FinishPlanWindowTest {
     field(""); // no knots
     waitUntilPlanSays("stiffness"); // is wanting
     field("2.2");
-    waitUntilPlanSays("in 25-002: best of the rack, 1 of 2");
+    waitUntilPlanSays("in 25-002: best of 2");
     assertThat(plan()).contains("0.1 mm thicker").contains("Ask a weight and a balance");
 
     ctrl(KeyEvent.VK_B);

@@ -29,6 +29,9 @@ public final class PlanWords {
     if (in == null) {
       return "no tested blank of the rack can serve it";
     }
+    if (in.why() == PlannedFinish.Why.BEST && finish.tags().size() > 1) {
+      return "in " + in.tag() + ": best of " + finish.tags().size();
+    }
     int place = finish.tags().indexOf(in.tag());
     String of = place < 0 ? "" : ", " + (place + 1) + " of " + finish.tags().size();
     return "in " + in.tag() + ": " + in.why().inWords() + of;

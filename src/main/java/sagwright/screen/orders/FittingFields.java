@@ -56,7 +56,7 @@ final class FittingFields extends JPanel {
     metal = ends.field("metal", "or kg/m³");
     metal.putClientProperty("JTextField.placeholderText", Metal.BRASS.word());
     joint = Measure.in(ends, "joint at", units.length());
-    joint.usually("one piece");
+    joint.usually("none");
     jointMass = Measure.in(ends, "joint weight", units.mass());
     flat = Measure.in(ends, "butt flat", Unit.MILLIMETRE);
     add(ends);
@@ -68,7 +68,7 @@ final class FittingFields extends JPanel {
     density = Measure.in(butt, "its density", Unit.KILOGRAM_PER_CUBIC_METRE);
     modulus = Measure.in(butt, "its modulus", Unit.GIGAPASCAL);
     modulusWithin = Measure.in(butt, "modulus ±", Unit.PERCENT);
-    points.usually("from the butt");
+    points.usually("none");
     core.usually(Figures.asTyped(USUAL_CORE_HALF_MM));
     modulusWithin.usually("0");
     add(butt);

@@ -2,7 +2,6 @@ package sagwright.screen.orders;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import sagwright.beam.SetUp;
 import sagwright.finish.BlankWood;
@@ -74,8 +73,7 @@ final class ListeningWords {
       return "the splice counts nothing";
     }
     if (size < HARDLY) {
-      return String.format(Locale.ROOT, "the splice hardly counts (%.0e)", effect)
-          .replace("e-0", "e-");
+      return "the splice hardly counts";
     }
     return (effect > 0 ? "the splice adds " : "the splice takes off ")
         + Figures.rounded(100 * size, 1)

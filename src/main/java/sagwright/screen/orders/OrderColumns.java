@@ -12,7 +12,7 @@ final class OrderColumns {
 
   static List<Column<OrdersView.Row>> all() {
     return List.of(
-        Column.words("order", 96, row -> row.order().number()),
+        Column.words("order", 92, row -> row.order().number()),
         Column.words("who for", 206, row -> CallerFields.whoFor(row.order())),
         Column.words("wood", 132, row -> text(row.order().species())),
         Column.figures("length, mm", 72, 0, row -> row.order().finish().lengthMm()),
@@ -20,9 +20,9 @@ final class OrderColumns {
         Column.figures("weight, g", 68, 0, row -> mass(row.order(), Unit.GRAM)),
         Column.figures("weight, oz", 72, 2, row -> mass(row.order(), Unit.OUNCE)),
         Column.figures("asked, N/mm", 76, 2, row -> row.order().ask().stiffnessNPerMm()),
-        Column.words("asked as", 106, row -> row.order().remarks().askedAs(0)),
-        Column.words("promised", 128, row -> text(row.order().promisedFor())),
-        Column.words("blank", 80, OrdersView.Row::blank));
+        Column.words("asked as", 132, row -> row.order().remarks().askedAs(0)),
+        Column.words("promised", 114, row -> text(row.order().promisedFor())),
+        Column.words("blank", 76, OrdersView.Row::blank));
   }
 
   private static double lengthMm(Order order) {

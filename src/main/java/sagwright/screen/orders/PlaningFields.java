@@ -19,7 +19,7 @@ final class PlaningFields extends JPanel {
 
   PlaningFields(Runnable changed) {
     super(new MigLayout("insets 0", "[grow,fill]", ""));
-    form = new Form("planing", changed, OrderForm.BOTH_SYSTEMS_WIDTH);
+    form = new Form("planing", changed, OrderForm.BOTH_SYSTEMS_WIDTH, SetUpFields.LABEL_WIDTH);
     cut = Measure.in(form, "cut from", Unit.MILLIMETRE);
     cut.usually("where it fits best");
     planedWithin = Measure.in(form, "planed ±", Unit.MILLIMETRE);

@@ -17,6 +17,9 @@ import sagwright.screen.theme.Text;
 final class SetUpFields extends JPanel {
   private static final long serialVersionUID = 1L;
 
+  /** Room for the longest name of a place. */
+  static final int LABEL_WIDTH = 90;
+
   private final Form form;
   private final JTextField front;
   private final JTextField middle;
@@ -28,7 +31,7 @@ final class SetUpFields extends JPanel {
 
   SetUpFields(Runnable changed) {
     super(new MigLayout("insets 0, gap 0 4, wrap", "[grow,fill]", ""));
-    form = new Form("setup", changed, 0);
+    form = new Form("setup", changed, 0, LABEL_WIDTH);
     front = form.field("front", "");
     middle = form.field("middle", "");
     butt = form.field("butt", "");

@@ -27,7 +27,7 @@ public final class Form extends JPanel {
   private static final String FIELD = "hmin 44, growx";
   private static final int UNIT_WIDTH = 52;
   private static final int COLUMNS = 8;
-  private static final int SMALLER_COLUMNS = 4;
+  private static final int SMALLER_COLUMNS = 3;
 
   private final Map<String, JComponent> fields = new HashMap<>();
   private final Map<JTextField, JLabel> behind = new HashMap<>();
@@ -45,10 +45,18 @@ public final class Form extends JPanel {
    * @param behindWidth at least so wide is what stands behind the fields, at zoom 1
    */
   public Form(String name, Runnable changed, int behindWidth) {
+    this(name, changed, behindWidth, 0);
+  }
+
+  /**
+   * @param behindWidth at least so wide is what stands behind the fields, at zoom 1
+   * @param labelWidth at least so wide are their names: forms one under the other stand alike
+   */
+  public Form(String name, Runnable changed, int behindWidth, int labelWidth) {
     super(
         new MigLayout(
             "insets 0 2 0 2, gap 10 4, hidemode 3",
-            "[][grow,fill,shrinkprio 200]0[]0[]6[" + behindWidth + "::]",
+            "[" + labelWidth + "::][grow,fill,shrinkprio 200]0[]0[]6[" + behindWidth + "::]",
             ""));
     this.changed = changed;
     this.behindWidth = behindWidth;
