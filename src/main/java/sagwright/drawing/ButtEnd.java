@@ -69,7 +69,7 @@ public final class ButtEnd {
     double radius = Math.min(64, (area.getHeight() - ROOM_ABOVE - 4) / 2);
     double cx = area.getMinX() + radius + 8;
     double cy = area.getMinY() + ROOM_ABOVE + radius;
-    asItLies(g, cx, cy, radius, turnDegrees);
+    asItLies(g, cx, cy, radius, turnDegrees, 22);
     for (Map.Entry<Integer, List<TurnedRun>> side : sides.entrySet()) {
       if (side.getKey() == 0) {
         lines(g, cx + 18, cy - radius - 34, false, side.getValue());
@@ -97,7 +97,7 @@ public final class ButtEnd {
       Map<Integer, List<TurnedRun>> sides) {
     double cx = area.getMinX() + 88;
     double cy = area.getMinY() + ROOM_ABOVE + SMALL_RADIUS;
-    asItLies(g, cx, cy, SMALL_RADIUS, turnDegrees);
+    asItLies(g, cx, cy, SMALL_RADIUS, turnDegrees, 36); // a number may stand under it
     for (Map.Entry<Integer, List<TurnedRun>> side : sides.entrySet()) {
       TextLine numbers =
           TextLine.of(
@@ -145,12 +145,16 @@ public final class ButtEnd {
     };
   }
 
-  private void asItLies(Graphics2D g, double cx, double cy, double radius, double turnDegrees) {
+  /**
+   * @param turnPx how high over the wood the turn is written
+   */
+  private void asItLies(
+      Graphics2D g, double cx, double cy, double radius, double turnDegrees, double turnPx) {
     wood(g, cx, cy, radius, turnDegrees);
     mark(g, cx, cy, radius, turnDegrees);
     LoadArrow.paint(g, style.palette(), cx, cy - radius - 48, cy - radius, 9.5);
     TextLine.of(degrees(turnDegrees), style.lettering().bold(20), style.palette().ink())
-        .toRight(g, cx - 14, cy - radius - 22);
+        .toRight(g, cx - 14, cy - radius - turnPx);
   }
 
   private void wood(Graphics2D g, double cx, double cy, double radius, double turnDegrees) {

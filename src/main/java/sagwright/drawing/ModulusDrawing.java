@@ -107,11 +107,12 @@ public final class ModulusDrawing {
   private void tickFigures(Graphics2D g, Rectangle2D area, Axis axis) {
     int decimals = Ticks.decimals(step(axis) / 1000);
     for (double at : ticks(axis)) {
-      TextLine.of(
+      TextLine line =
+          TextLine.of(
               Figures.rounded(at / 1000, decimals),
               style.lettering().regular(14),
-              style.palette().secondInk())
-          .fromLeft(g, area.getMinX() + 4, axis.px(at) - 4);
+              style.palette().secondInk());
+      onPaper(g, line, area.getMinX() + 4, axis.px(at) - 4);
     }
   }
 
@@ -136,10 +137,15 @@ public final class ModulusDrawing {
       }
       TextLine line =
           TextLine.of(label.toString(), style.lettering().semiBold(14), style.palette().ink());
-      g.setColor(style.palette().paper()); // the modulus may run through where it stands
-      g.fill(new Rectangle2D.Double(x - 2, y - 20, line.width(g) + 4, 16));
-      line.fromLeft(g, x, y - 7);
+      onPaper(g, line, x, y - 7);
     }
+  }
+
+  /** The modulus may run through where a label stands. */
+  private void onPaper(Graphics2D g, TextLine line, double x, double baseline) {
+    g.setColor(style.palette().paper());
+    g.fill(new Rectangle2D.Double(x - 2, baseline - 13, line.width(g) + 4, 16));
+    line.fromLeft(g, x, baseline);
   }
 
   private void band(Graphics2D g, LongScale scale, Axis axis, List<ModulusScene.Place> along) {

@@ -65,6 +65,12 @@ public final class Figures {
     return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
   }
 
+  /** The same with two decimals at the least, as a stiffness is asked for: "2.30", "2.275". */
+  public static String asAsked(double value) {
+    String typed = asTyped(value);
+    return behindPoint(typed) < 2 ? rounded(value, 2) : typed;
+  }
+
   /**
    * A value to so many decimals, halves to even; "–" where it is not finite.
    *

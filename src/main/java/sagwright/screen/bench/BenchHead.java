@@ -30,14 +30,16 @@ final class BenchHead extends JPanel {
    * @param toWork takes the focus once what was asked for is laid
    */
   BenchHead(BenchActions actions, Runnable test, Runnable toWork) {
-    super(new MigLayout("insets 0 0 4 0, aligny bottom, fillx", "[]14[grow,shrink]20[]10[]", "[]"));
+    super(new MigLayout("insets 0 0 4 0, aligny bottom, fillx", "[]6[]14[grow,shrink]20[]6[]10[]", "[]"));
     this.toWork = toWork;
     setName("bench.head");
     order.setFont(Theme.style().lettering().semiBold(20));
     order.setHorizontalAlignment(JTextField.TRAILING);
     asks.setFont(Theme.style().lettering().regular(20));
     add(tag, "aligny baseline");
+    add(Text.key("B"), "aligny baseline");
     add(details, "aligny baseline, wmin 0");
+    add(Text.key("O"), "aligny baseline");
     add(order, "aligny baseline");
     add(asks, "aligny baseline");
     tag.addActionListener(
@@ -77,17 +79,10 @@ final class BenchHead extends JPanel {
 
   private static String inWords(Ask ask) {
     return "asks "
-        + atLeastTwoDecimals(ask.stiffnessNPerMm())
+        + Figures.asAsked(ask.stiffnessNPerMm())
         + " N/mm ± "
         + Figures.asTyped(ask.tolerancePercent())
         + " %";
-  }
-
-  private static String atLeastTwoDecimals(double value) {
-    String typed = Figures.asTyped(value);
-    int point = typed.indexOf('.');
-    boolean isShort = point < 0 || typed.length() - point - 1 < 2;
-    return isShort ? Figures.rounded(value, 2) : typed;
   }
 
   void focusTag() {

@@ -40,6 +40,7 @@ final class BowForm extends JPanel {
     this.back = back;
     this.complain = complain;
     setName("bow");
+    readings.enterBeginsWith(1); // the usual turns stand there
     add(Text.heading("How far off straight"), "wrap");
     JScrollPane scroll = Lists.scrolled(readings);
     add(scroll, "grow, hmin 100");

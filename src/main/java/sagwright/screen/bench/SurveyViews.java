@@ -47,7 +47,7 @@ final class SurveyViews {
               setUp(run.setUp()),
               String.format(Locale.ROOT, "%.0f to %.0f", listening.fromMm(), listening.toMm()),
               gpa(modulus),
-              survey == null ? "" : String.format(Locale.ROOT, "%+.1f", off),
+              survey == null ? "" : String.format(Locale.ROOT, "%+.1f", off).replace('-', '−'),
               standsOut));
       heard.add(
           new ModulusScene.HeardRun(

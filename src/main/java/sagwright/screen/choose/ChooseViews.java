@@ -209,7 +209,7 @@ final class ChooseViews {
   }
 
   static String asks(Ask ask) {
-    return Figures.asTyped(ask.stiffnessNPerMm())
+    return Figures.asAsked(ask.stiffnessNPerMm())
         + " N/mm ± "
         + Figures.asTyped(ask.tolerancePercent())
         + " %";

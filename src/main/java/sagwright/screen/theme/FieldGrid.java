@@ -29,6 +29,7 @@ public final class FieldGrid extends JPanel implements Scrollable {
   private boolean filling;
   private transient IntFunction<String> given; // of the first column; null where it is typed
   private int enterPassesFrom;
+  private int enterBegins;
 
   /**
    * @param columns the heads, with their units
@@ -112,8 +113,13 @@ public final class FieldGrid extends JPanel implements Scrollable {
     enterPassesFrom = column;
   }
 
+  /** The column with which Enter begins a line; Tab and Shift Tab lead to those before it. */
+  public void enterBeginsWith(int column) {
+    enterBegins = column;
+  }
+
   private int firstTyped() {
-    return given == null ? 0 : 1;
+    return given == null ? enterBegins : 1;
   }
 
   private void enter(List<JTextField> line, int column) {

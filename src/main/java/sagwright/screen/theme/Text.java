@@ -37,6 +37,13 @@ public final class Text {
     return label(words, Theme.TEXT_SIZE, true);
   }
 
+  /** A key that leads to the field beside it, as small actions name theirs. */
+  public static JLabel key(String key) {
+    JLabel label = label(key, 14, true);
+    label.putClientProperty("FlatLaf.style", "foreground: $Sagwright.brassText");
+    return label;
+  }
+
   public static JLabel label(String words, double size, boolean bold) {
     JLabel label = new JLabel(words);
     Lettering lettering = Theme.style().lettering();

@@ -94,6 +94,7 @@ public enum Theme {
     d.put("@accentColor", hex(palette.brass()));
     d.put("@disabledForeground", hex(palette.secondInk()));
     d.put("Sagwright.secondInk", hex(palette.secondInk()));
+    d.put("Sagwright.brassText", hex(palette.brassText()));
     d.put("Sagwright.pick", hex(palette.pick()));
     d.put("Sagwright.deflectionText", hex(palette.deflectionText()));
     d.put("Component.focusWidth", "2");
