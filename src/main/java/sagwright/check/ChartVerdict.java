@@ -3,7 +3,7 @@ package sagwright.check;
 /** How the bench stands by its check rod, in words, and what to look at when it is out. */
 public enum ChartVerdict {
   NOTHING_YET("not seen yet", "lay the check rod on its marks and press Test"),
-  IN("in", "nothing to do"),
+  IN("in", "test it every morning, before the first shaft"),
   ONCE_ABOVE(
       "out: one reading too stiff",
       "lay the rod on its marks and test again; if it stays, look whether the supports stand too"

@@ -39,7 +39,7 @@ final class FrameCard extends SignedCard {
         "frame",
         "Frame",
         speech,
-        new MigLayout("insets 0, gap 0 10", "[64%,fill]", "[][][][][][][]push[]"));
+        new MigLayout("insets 0 0 8 0, gap 0 10", "[64%,fill]", "[][][][][][]push[]"));
     this.actions = actions;
     add(Text.label("A ground steel bar, 30 mm or so: it hardly bends itself.", 20, true), "wrap");
     add(

@@ -26,6 +26,7 @@ final class HealthCard extends CheckCard {
         speech,
         new MigLayout("insets 0, gap 30 0", "[50%,fill][grow,fill]", "[grow,fill]"));
     this.actions = actions;
+    figures.setFocusable(true);
     add(figures, "grow");
     add(spectrum, "grow, hmin 200");
   }
@@ -72,7 +73,9 @@ final class HealthCard extends CheckCard {
   }
 
   @Override
-  void begin() {}
+  void begin() {
+    figures.requestFocusInWindow(); // nothing is typed here, and no other page is meant
+  }
 
   @Override
   void show(ChecksView view) {

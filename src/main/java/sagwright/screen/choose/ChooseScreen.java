@@ -85,6 +85,8 @@ public final class ChooseScreen extends Page {
   private void toWork() {
     if (side == Side.ALL_ORDERS) {
       allOrders.focusTable();
+    } else if (side == Side.CLOSELY) {
+      closely.focusPicture();
     } else {
       rows.requestFocusInWindow();
     }

@@ -21,6 +21,7 @@ final class CloselyPanel extends JPanel {
         new MigLayout(
             "insets 4 0 0 0, gap 28 6", "[grow 62,fill][grow 38,fill]", "[fill][grow,fill][]"));
     setName("choose.closely");
+    sideBySide.setFocusable(true);
     add(spare, "grow, wmin 0, hmin 180");
     add(curves, "grow, wmin 0, hmin 180, wrap");
     add(sideBySide, "span 2, grow, wrap");
@@ -28,6 +29,11 @@ final class CloselyPanel extends JPanel {
     button.setFocusable(false);
     button.addActionListener(e -> back.run());
     add(button, "span 2, growx 0, alignx left");
+  }
+
+  /** Nothing is typed here, and no other page is meant. */
+  void focusPicture() {
+    sideBySide.requestFocusInWindow();
   }
 
   void show(ChooseView view, List<String> picked) {
