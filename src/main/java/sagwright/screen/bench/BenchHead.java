@@ -30,7 +30,9 @@ final class BenchHead extends JPanel {
    * @param toWork takes the focus once what was asked for is laid
    */
   BenchHead(BenchActions actions, Runnable test, Runnable toWork) {
-    super(new MigLayout("insets 0 0 4 0, aligny bottom, fillx", "[]6[]14[grow,shrink]20[]6[]10[]", "[]"));
+    super(
+        new MigLayout(
+            "insets 0 0 4 0, aligny bottom, fillx", "[]6[]14[grow,shrink]20[]6[]10[]", "[]"));
     this.toWork = toWork;
     setName("bench.head");
     order.setFont(Theme.style().lettering().semiBold(20));

@@ -21,7 +21,8 @@ final class OrderLeaves extends JPanel {
   private static final List<String> HINTS =
       List.of(
           "58 in, 18½ oz, 147.3 cm.  Stiffness: a figure, a word, as 25-020 + 10 %; arrows choose.",
-          "Splice: from the butt.  A wood of the table brings its density and modulus; a metal its density.",
+          "Splice: from the butt.  A wood of the table brings its density and modulus; a metal its"
+              + " density.",
           "What is typed here goes before the shop's usual places.");
 
   /** The leaf with the kept tapers, counted from 0. */
