@@ -2,6 +2,7 @@ package sagwright.quantity;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Collection;
 import java.util.List;
 
 /**
@@ -37,6 +38,20 @@ public final class Figures {
     int decimals = decimalsOf(BigDecimal.valueOf(plusMinus), SIGNIFICANT_OF_PLUS_MINUS);
     BigDecimal rounded = round(plusMinus, decimals); // 0.0996 becomes 0.100: one digit too many
     return decimalsOf(rounded, SIGNIFICANT_OF_PLUS_MINUS);
+  }
+
+  /**
+   * One number of decimals for a column of values: as many as each ± allows. A ± of 0, or one that
+   * is not known, says nothing.
+   *
+   * @param otherwise where no ± says anything
+   */
+  public static int decimalsForAll(Collection<Double> plusMinus, int otherwise) {
+    return plusMinus.stream()
+        .filter(each -> each > 0 && Double.isFinite(each))
+        .mapToInt(Figures::decimals)
+        .min()
+        .orElse(otherwise);
   }
 
   /** The value alone, to the place that its ± allows; four digits where the ± is 0 or not known. */

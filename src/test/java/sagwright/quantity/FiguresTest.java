@@ -120,4 +120,12 @@ class FiguresTest {
   void roundsHalvesToEvenAndShowsNoMinusBeforeNothing(double value, int decimals, String shown) {
     assertEquals(shown, Figures.rounded(value, decimals));
   }
+
+  @Test
+  void aColumnHasTheDecimalsThatEachOfItsPlusMinusAllows() {
+    assertEquals(2, Figures.decimalsForAll(List.of(0.23, 0.06, 0.9), 4)); // 2, 3, 2
+    assertEquals(1, Figures.decimalsForAll(List.of(0.23, 1.3), 4));
+    assertEquals(3, Figures.decimalsForAll(List.of(0.0, 0.06, Double.NaN), 4));
+    assertEquals(4, Figures.decimalsForAll(List.of(), 4));
+  }
 }

@@ -22,6 +22,8 @@ import sagwright.screen.choose.ChooseView.ToCome;
 final class RowCells {
   private static final double TEXT = 16;
   private static final double SMALL = 14;
+  private static final double MPA_PER_GPA = 1000;
+  private static final int USUAL_GPA_DECIMALS = 2;
 
   private final Palette palette;
   private final Lettering lettering;
@@ -66,7 +68,7 @@ final class RowCells {
 
   void serving(Graphics2D g, RowsLayout rows) {
     List<Row> seen = view.serving().subList(rows.first(), rows.first() + rows.shown());
-    column(g, rows, seen, columns.modulusEnds(), RowCells::modulus);
+    column(g, rows, seen, columns.modulusEnds(), modulus(view.serving()));
     column(g, rows, seen, columns.spareEnds(), r -> Figures.rounded(r.cut().leastSpareMm(), 2));
     for (int i = 0; i < seen.size(); i++) {
       Row row = seen.get(i);
@@ -111,8 +113,16 @@ final class RowCells {
         .toRight(g, columns.chanceEnds(), baseline + 1);
   }
 
-  private static String modulus(Row row) {
-    return Figures.value(row.modulusMPa().value() / 1000, row.modulusMPa().halfWidth95() / 1000);
+  /**
+   * How a modulus is written: to one number of decimals for all rows, seen or not, so that no digit
+   * changes while the list is scrolled.
+   */
+  static Function<Row, String> modulus(List<Row> serving) {
+    int decimals =
+        Figures.decimalsForAll(
+            serving.stream().map(row -> row.modulusMPa().halfWidth95() / MPA_PER_GPA).toList(),
+            USUAL_GPA_DECIMALS);
+    return row -> Figures.rounded(row.modulusMPa().value() / MPA_PER_GPA, decimals);
   }
 
   private void column(
