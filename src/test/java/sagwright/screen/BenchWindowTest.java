@@ -25,6 +25,9 @@ class BenchWindowTest {
   private final List<String> asked = Collections.synchronizedList(new ArrayList<>());
   private WindowUnderTest window;
 
+  /** A machine that has much to do: the blank is laid when the test says so. */
+  private volatile boolean laysLater;
+
   /** A bench that goes one step of a test further with each thing that is asked of it. */
   private final class Scripted implements BenchActions {
     @Override
@@ -33,9 +36,13 @@ class BenchWindowTest {
     }
 
     @Override
-    public void lay(String tag) {
+    public void lay(String tag, Reply reply) {
       asked.add("lay " + tag);
-      mailbox.put(BenchExample.ready());
+      if (tag.startsWith("99")) {
+        reply.refused("there is no blank " + tag);
+      } else if (!laysLater) {
+        mailbox.put(BenchExample.ready());
+      }
     }
 
     @Override
@@ -131,6 +138,39 @@ class BenchWindowTest {
 
   private void waitForAsked(String what) {
     window.waitUntil("asked: " + what, () -> asked.contains(what));
+  }
+
+  @Test
+  void whatIsTypedBeforeTheBlankIsLaidGoesWhereItWouldGoAfterwards() {
+    laysLater = true;
+    window.waitForFocusOn("bench.tag");
+    window.type("25-014");
+    window.press(KeyEvent.VK_ENTER);
+    window.press(KeyEvent.VK_O);
+    window.waitForFocusOn("bench.order");
+    window.type("R-0");
+    mailbox.put(BenchExample.ready());
+    waitForStage("ready");
+    window.type("007");
+    assertThat(window.textOf("bench.order")).isEqualTo("R-0007");
+    assertThat(window.textOf("bench.tag")).isEqualTo("25-014");
+    window.press(KeyEvent.VK_ENTER);
+    waitForAsked("try for R-0007");
+    window.waitForFocusOn("Bench.control");
+    assertThat(asked).containsExactly("lay 25-014", "try for R-0007");
+  }
+
+  @Test
+  void aTagThatIsNoneLeadsBackToItsFieldToBeTypedOver() {
+    window.waitForFocusOn("bench.tag");
+    window.type("99-1");
+    window.press(KeyEvent.VK_ENTER);
+    window.waitForPicked("bench.tag");
+    assertThat(window.textOf("bench.tag")).isEqualTo("99-1");
+    window.type("25-014"); // over what is picked
+    window.press(KeyEvent.VK_ENTER);
+    window.waitForFocusOn("Bench.control");
+    assertThat(asked).containsExactly("lay 99-1", "lay 25-014");
   }
 
   @Test

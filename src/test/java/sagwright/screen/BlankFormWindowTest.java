@@ -78,7 +78,7 @@ class BlankFormWindowTest {
     stations("0", "12.1", "", "1490", "29.6", "");
     keep();
     waitForFoot("mass: xx is no mass");
-    window.waitForFocusOn("blank.mass");
+    window.waitForPicked("blank.mass");
     window.type("372"); // over what is picked
     assertThat(window.textOf("blank.mass")).isEqualTo("372");
     waitForFoot(NEXT);
@@ -91,11 +91,11 @@ class BlankFormWindowTest {
     stations("0", "12.1", "", "149o", "29.6", "");
     keep();
     waitForFoot("station 2, x: 149o");
-    window.waitForFocusOn("stations.2.1");
+    window.waitForPicked("stations.2.1");
     window.type("1490");
     keep();
     waitForFoot("station 2, depth: carried straight on runs out");
-    window.waitForFocusOn("stations.2.2");
+    window.waitForPicked("stations.2.2");
   }
 
   @Test
@@ -105,10 +105,10 @@ class BlankFormWindowTest {
     stations("0", "12.1", "", "1490", "3", "");
     keep();
     waitForFoot("Misread? depth 3 at 1490 mm: cues and their squares have 6 to 80 mm.");
-    window.waitForFocusOn("stations.2.2");
+    window.waitForPicked("stations.2.2");
     keep();
     waitForFoot("Misread? mass and diameters make this wood 4974 kg/m³: woods have 300 to 1100.");
-    window.waitForFocusOn("blank.mass");
+    window.waitForPicked("blank.mass");
     assertThat(entered).isEmpty();
     keep();
     window.waitUntil("it is kept as it is", () -> !entered.isEmpty());
@@ -121,7 +121,7 @@ class BlankFormWindowTest {
     typeInto("blank.mass", "372");
     stations("0", "12.1", "", "1490", "3", "");
     keep();
-    window.waitForFocusOn("stations.2.2");
+    window.waitForPicked("stations.2.2");
     window.type("30"); // over what is picked
     waitForFoot(NEXT);
     keep();

@@ -27,7 +27,7 @@ class GuessFirstWindowTest {
   /** Takes every guess but one that is no stiffness. */
   private final class Scripted extends ShopExample.IdleBench {
     @Override
-    public void lay(String tag) {
+    public void lay(String tag, Reply reply) {
       asked.add("lay " + tag);
       mailbox.put(GuessExample.awaited());
     }

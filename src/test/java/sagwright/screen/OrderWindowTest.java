@@ -347,7 +347,7 @@ class OrderWindowTest {
 
   private void waitForComplaint(String start, String field) {
     window.waitUntil("it is said: " + start, () -> window.saidBy("foot").startsWith(start));
-    window.waitForFocusOn(field);
+    window.waitForPicked(field);
   }
 
   @Test

@@ -260,7 +260,7 @@ final class ShopExample {
     }
 
     @Override
-    public void lay(String tag) {}
+    public void lay(String tag, Reply reply) {}
 
     @Override
     public void tryFor(String order) {}

@@ -158,6 +158,19 @@ final class WindowUnderTest implements AutoCloseable {
         name + " has the focus", () -> GuiActionRunner.execute(() -> named(name).isFocusOwner()));
   }
 
+  /** Waits until a field has the focus and all of its text is picked, to be typed over. */
+  void waitForPicked(String name) {
+    waitUntil(
+        name + " is to be typed over",
+        () ->
+            GuiActionRunner.execute(
+                () -> {
+                  JTextComponent field = (JTextComponent) named(name);
+                  String text = field.getText();
+                  return field.isFocusOwner() && text.equals(field.getSelectedText());
+                }));
+  }
+
   /** Presses Tab until a part has the focus. */
   void tabTo(String name) {
     for (int i = 0; i < MOST_TABS; i++) {

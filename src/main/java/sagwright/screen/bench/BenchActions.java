@@ -9,8 +9,8 @@ import sagwright.screen.Reply;
  * what comes of it is seen in the next {@link BenchView}.
  */
 public interface BenchActions {
-  /** Lays a blank on the bench by its tag. */
-  void lay(String tag);
+  /** Lays a blank on the bench by its tag; the view says why, too, where that cannot be. */
+  void lay(String tag, Reply reply);
 
   /** Tries the blank for an order by its number; an empty text for none. */
   void tryFor(String order);

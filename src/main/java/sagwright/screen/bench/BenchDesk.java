@@ -89,17 +89,36 @@ public final class BenchDesk implements BenchActions, AutoCloseable {
         });
   }
 
-  @Override
+  /** Lays a blank on the bench, asked for on another page. */
   public void lay(String tag) {
-    betweenTests(
+    betweenTests(() -> layNow(tag));
+  }
+
+  @Override
+  public void lay(String tag, Reply reply) {
+    now.atWork(
         () -> {
-          if (!shop.hasBlank(tag)) {
-            throw new WorkshopException(
-                "there is no blank " + tag + ": F2 shows all, Ctrl N there writes one down");
+          try {
+            if (now.state().isTesting()) {
+              reply.refused("a test runs");
+              return;
+            }
+            layNow(tag);
+            reply.done();
+          } catch (WorkshopException e) {
+            reply.refused(e.getMessage());
+            throw e; // the view says it
           }
-          lay.lay(tag);
-          afterRun.laid();
         });
+  }
+
+  private void layNow(String tag) throws WorkshopException {
+    if (!shop.hasBlank(tag)) {
+      throw new WorkshopException(
+          "there is no blank " + tag + ": F2 shows all, Ctrl N there writes one down");
+    }
+    lay.lay(tag);
+    afterRun.laid();
   }
 
   @Override

@@ -1,6 +1,8 @@
 package sagwright.screen.bench;
 
 import java.awt.event.ActionEvent;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
 import java.awt.event.KeyEvent;
 import javax.swing.AbstractAction;
 import javax.swing.JLabel;
@@ -10,6 +12,7 @@ import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import sagwright.grade.Ask;
 import sagwright.quantity.Figures;
+import sagwright.screen.Reply;
 import sagwright.screen.theme.Text;
 import sagwright.screen.theme.Theme;
 import sagwright.screen.theme.UnderlinedField;
@@ -27,9 +30,10 @@ final class BenchHead extends JPanel {
 
   /**
    * @param test what Space does, also while a tag is typed: no tag has a space in it
-   * @param toWork takes the focus once what was asked for is laid
+   * @param toPage takes the focus while what was asked for is being laid: keys are the page's
+   * @param toWork takes the focus once it is laid
    */
-  BenchHead(BenchActions actions, Runnable test, Runnable toWork) {
+  BenchHead(BenchActions actions, Runnable test, Runnable toPage, Runnable toWork) {
     super(
         new MigLayout(
             "insets 0 0 4 0, aligny bottom, fillx", "[]6[]14[grow,shrink]20[]6[]10[]", "[]"));
@@ -47,7 +51,15 @@ final class BenchHead extends JPanel {
     tag.addActionListener(
         e -> {
           awaited = tag.getText().trim();
-          actions.lay(awaited);
+          toPage.run();
+          actions.lay(awaited, Reply.onEventThread(() -> {}, why -> focusTag()));
+        });
+    tag.addFocusListener(
+        new FocusAdapter() {
+          @Override
+          public void focusGained(FocusEvent e) {
+            awaited = "";
+          }
         });
     order.addActionListener(
         e -> {
@@ -66,9 +78,11 @@ final class BenchHead extends JPanel {
     boolean laid = view.shaft() != null;
     if (laid && view.shaft().tag().equalsIgnoreCase(awaited)) {
       awaited = "";
-      toWork.run();
+      if (!isOrdering()) {
+        toWork.run();
+      }
     }
-    if (!tag.isFocusOwner()) {
+    if (!tag.isFocusOwner() && awaited.isEmpty()) {
       set(tag, laid ? view.shaft().tag() : "");
     }
     details.setText(laid ? view.shaft().details() : "");
@@ -85,6 +99,11 @@ final class BenchHead extends JPanel {
         + " N/mm ± "
         + Figures.asTyped(ask.tolerancePercent())
         + " %";
+  }
+
+  /** Whether an order is being typed: the hand went on before the blank was laid. */
+  boolean isOrdering() {
+    return order.isFocusOwner();
   }
 
   void focusTag() {

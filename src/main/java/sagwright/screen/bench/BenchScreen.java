@@ -49,7 +49,7 @@ public final class BenchScreen extends Page {
     super("Bench");
     this.actions = actions;
     this.view = mailbox.newest();
-    this.head = new BenchHead(actions, this::space, this::toWork);
+    this.head = new BenchHead(actions, this::space, this::requestFocusInWindow, this::toWork);
     this.guess = new GuessForm(actions, this::space, this::complain);
     this.live =
         new BenchBody(
@@ -112,7 +112,7 @@ public final class BenchScreen extends Page {
     footSays();
     question(next.question());
     controls();
-    if ((isNewlyLaid || handIsAsked) && side == BenchSide.LIVE) {
+    if ((isNewlyLaid || handIsAsked) && side == BenchSide.LIVE && !head.isOrdering()) {
       toWork();
     }
     if (next.phase() != before) {
