@@ -58,4 +58,9 @@ public final class Settings {
                 name,
                 value));
   }
+
+  /** As if it had never been set. */
+  public void unset(String name) throws WorkshopException {
+    database.write(handle -> handle.execute("delete from setting where name = ?", name));
+  }
 }

@@ -3,6 +3,7 @@ package sagwright.screen;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.github.caciocavallosilano.cacio.ctc.junit.CacioTest;
+import java.awt.Color;
 import java.awt.event.KeyEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,6 +22,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import sagwright.finish.ButtBore;
+import sagwright.grade.Sureness;
 import sagwright.job.GradeAgain;
 import sagwright.job.GuessFirst;
 import sagwright.job.HeadPorts;
@@ -161,6 +163,38 @@ class SettingsWindowTest {
             throw new AssertionError(e);
           }
         });
+  }
+
+  @Test
+  void whatWasSetIsTakenBackByOneKeyTheLastFirst() throws WorkshopException {
+    window.tabTo("settings.sure from");
+    typeOver("90");
+    window.press(KeyEvent.VK_ENTER);
+    waitForFoot("Kept: sure from.");
+    window.tabTo("settings.colours");
+    window.press(KeyEvent.VK_DOWN);
+    waitForFoot("Kept: colours.");
+    assertThat(paper()).isEqualTo(Theme.DARK.palette().paper());
+    chooseOunces();
+
+    window.press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
+    waitForFoot("Taken back: units.");
+    window.press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
+    waitForFoot("Taken back: colours.");
+    assertThat(paper()).isEqualTo(Theme.LIGHT.palette().paper());
+    window.press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
+    waitForFoot("Taken back: sure from.");
+    window.press(KeyEvent.VK_Z, KeyEvent.VK_CONTROL);
+    waitForFoot("Nothing to take back.");
+    assertThat(new ShopSettings(workshop).sureness()).isEqualTo(Sureness.USUAL);
+    assertThat(ShopLook.of(workshop.settings()))
+        .isEqualTo(new ShopLook(Theme.LIGHT, ShopUnits.METRIC));
+    goTo(KeyEvent.VK_F1, "Rack");
+    waitForMassHead("mass, g");
+  }
+
+  private static Color paper() {
+    return GuiActionRunner.execute(() -> Theme.style().palette().paper());
   }
 
   @Test

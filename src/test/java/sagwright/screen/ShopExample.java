@@ -365,6 +365,9 @@ final class ShopExample {
     public void signAs(String initials, Reply reply) {}
 
     @Override
+    public void takeBack(Consumer<String> say) {}
+
+    @Override
     public void boreButts(ButtBore bore, Reply reply) {}
   }
 }

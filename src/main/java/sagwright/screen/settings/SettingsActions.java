@@ -1,6 +1,7 @@
 package sagwright.screen.settings;
 
 import java.util.List;
+import java.util.function.Consumer;
 import sagwright.finish.ButtBore;
 import sagwright.screen.Reply;
 import sagwright.screen.ShopUnits;
@@ -36,6 +37,13 @@ public interface SettingsActions {
 
   /** Whether the hand is asked before the bench, from the next blank that is laid. */
   void guessFirst(boolean on, Reply reply);
+
+  /**
+   * Sets what was set last to what it was before, and puts the settings as they are then.
+   *
+   * @param say hears one line for people, on the event thread, once that is done
+   */
+  void takeBack(Consumer<String> say);
 
   /** How far butts are bored for lead from now on. */
   void boreButts(ButtBore bore, Reply reply);

@@ -5,11 +5,14 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
+import javax.swing.SwingUtilities;
 import sagwright.finish.ButtBore;
 import sagwright.grade.Sureness;
 import sagwright.grade.WordScale;
+import sagwright.job.ChangedSettings;
 import sagwright.job.GradeAgain;
 import sagwright.job.GuessFirst;
 import sagwright.job.HeadPorts;
@@ -33,6 +36,7 @@ public final class SettingsDesk extends Desk implements SettingsActions {
   private final HeadPorts ports;
   private final Mailbox<SettingsView> mailbox;
   private final Consumer<ShopUnits> speakIn;
+  private final ChangedSettings changed;
 
   /**
    * @param gradeAgain for when the shop wants to be surer than before, or less
@@ -49,6 +53,7 @@ public final class SettingsDesk extends Desk implements SettingsActions {
     this.gradeAgain = gradeAgain;
     this.speakIn = speakIn;
     this.workshop = workshop;
+    this.changed = new ChangedSettings(workshop);
     this.ports = ports;
     this.mailbox = mailbox;
   }
@@ -99,12 +104,29 @@ public final class SettingsDesk extends Desk implements SettingsActions {
     return file.resolveSibling(LocalDate.now(ZoneId.systemDefault()) + "-" + file.getFileName());
   }
 
-  private void set(String name, String value, Reply reply) {
+  private void set(String what, String name, String value, Reply reply) {
+    set(what, name, reply, () -> workshop.settings().set(name, value));
+  }
+
+  /** Sets what Ctrl Z takes back. */
+  private void set(String what, String name, Reply reply, ChangedSettings.Step step) {
     atWork(
         reply,
         () -> {
-          workshop.settings().set(name, value);
+          changed.set(what, List.of(name), step, () -> {});
           show();
+        });
+  }
+
+  @Override
+  public void takeBack(Consumer<String> say) {
+    atWork(
+        Reply.onEventThread(() -> {}, say),
+        () -> {
+          Optional<String> what = changed.takeBack();
+          show();
+          String line = what.map(w -> "Taken back: " + w + ".").orElse("Nothing to take back.");
+          SwingUtilities.invokeLater(() -> say.accept(line));
         });
   }
 
@@ -113,15 +135,22 @@ public final class SettingsDesk extends Desk implements SettingsActions {
     atWork(
         reply,
         () -> {
-          ports.choose(port);
-          workshop.settings().set(PORT, ports.asText());
+          String before = ports.chosen();
+          changed.set(
+              "bench head",
+              List.of(PORT),
+              () -> {
+                ports.choose(port);
+                workshop.settings().set(PORT, ports.asText());
+              },
+              () -> ports.choose(before));
           show();
         });
   }
 
   @Override
   public void wear(Theme theme, Reply reply) {
-    set(ShopLook.COLOURS, theme.name(), reply);
+    set("colours", ShopLook.COLOURS, theme.name(), reply);
   }
 
   @Override
@@ -136,10 +165,21 @@ public final class SettingsDesk extends Desk implements SettingsActions {
     atWork(
         kept,
         () -> {
-          workshop.settings().set(ShopLook.LENGTHS, units.length().name());
-          workshop.settings().set(ShopLook.MASSES, units.mass().name());
+          changed.set(
+              "units",
+              List.of(ShopLook.LENGTHS, ShopLook.MASSES),
+              () -> {
+                workshop.settings().set(ShopLook.LENGTHS, units.length().name());
+                workshop.settings().set(ShopLook.MASSES, units.mass().name());
+              },
+              this::speakAsSet);
           show();
         });
+  }
+
+  private void speakAsSet() throws WorkshopException {
+    ShopUnits units = ShopLook.of(workshop.settings()).units();
+    SwingUtilities.invokeLater(() -> speakIn.accept(units));
   }
 
   @Override
@@ -151,7 +191,11 @@ public final class SettingsDesk extends Desk implements SettingsActions {
     atWork(
         reply,
         () -> {
-          new ShopSettings(workshop).setSureness(new Sureness(percent / 100));
+          changed.set(
+              "sure from",
+              List.of(Settings.SURENESS),
+              () -> new ShopSettings(workshop).setSureness(new Sureness(percent / 100)),
+              gradeAgain::all);
           gradeAgain.all();
           show();
         });
@@ -159,12 +203,11 @@ public final class SettingsDesk extends Desk implements SettingsActions {
 
   @Override
   public void call(List<String> words, Reply reply) {
-    atWork(
+    set(
+        "words",
+        Settings.SCALE_WORDS,
         reply,
-        () -> {
-          new ShopSettings(workshop).setScaleWords(words);
-          show();
-        });
+        () -> new ShopSettings(workshop).setScaleWords(words));
   }
 
   @Override
@@ -182,26 +225,16 @@ public final class SettingsDesk extends Desk implements SettingsActions {
 
   @Override
   public void signAs(String initials, Reply reply) {
-    set(Settings.INITIALS, initials, reply);
+    set("initials", Settings.INITIALS, initials, reply);
   }
 
   @Override
   public void guessFirst(boolean on, Reply reply) {
-    atWork(
-        reply,
-        () -> {
-          new GuessFirst(workshop).set(on);
-          show();
-        });
+    set("guess first", Settings.GUESS_FIRST, reply, () -> new GuessFirst(workshop).set(on));
   }
 
   @Override
   public void boreButts(ButtBore bore, Reply reply) {
-    atWork(
-        reply,
-        () -> {
-          new ShopSettings(workshop).setButtBore(bore);
-          show();
-        });
+    set("butt bore", Settings.BUTT_BORE, reply, () -> new ShopSettings(workshop).setButtBore(bore));
   }
 }

@@ -13,6 +13,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import sagwright.finish.ButtBore;
 import sagwright.quantity.Figures;
@@ -52,6 +53,7 @@ public final class SettingsScreen extends Page {
   private final JTextField backup = field("back up to");
   private final JLabel workshop = Text.plain("");
   private transient SettingsView view;
+  private transient Theme worn;
   private boolean showing;
   private String complaint = "";
 
@@ -59,6 +61,7 @@ public final class SettingsScreen extends Page {
     super("Settings");
     this.actions = actions;
     this.view = mailbox.newest();
+    this.worn = view.theme();
     JPanel head = head("[]14[grow]", Text.title("Settings"), Text.second("each holds at once"));
     row("bench head", port, Text.second("Ctrl P looks for one that was plugged in since"));
     row("sure from", sureness, Text.second("% chance on: then a shaft meets an ask, or does not"));
@@ -113,6 +116,9 @@ public final class SettingsScreen extends Page {
     control().say("Look for ports", "Ctrl P");
     control().addActionListener(e -> actions.look());
     key(KeyStroke.getKeyStroke(KeyEvent.VK_P, InputEvent.CTRL_DOWN_MASK), actions::look);
+    key(
+        KeyStroke.getKeyStroke(KeyEvent.VK_Z, InputEvent.CTRL_DOWN_MASK),
+        () -> actions.takeBack(this::tookBack));
     port.addActionListener(e -> chosen(this::listen));
     theme.addActionListener(e -> chosen(this::wear));
     length.addActionListener(e -> chosen(this::measure));
@@ -145,9 +151,24 @@ public final class SettingsScreen extends Page {
 
   private void wear() {
     Theme next = Theme.values()[theme.getSelectedIndex()];
+    SwingUtilities.invokeLater(() -> wearNow(next)); // the choice is still at its key
+    actions.wear(next, reply("colours"));
+  }
+
+  /** The view is there already, and what is being typed gives way to it. */
+  private void tookBack(String line) {
+    refresh.now();
+    fill(true);
+    if (view.theme() != worn) {
+      wearNow(view.theme());
+    }
+    complain(line);
+  }
+
+  private void wearNow(Theme next) {
+    worn = next;
     next.install();
     FlatLaf.updateUI();
-    actions.wear(next, reply("colours"));
   }
 
   private void measure() {
@@ -223,19 +244,26 @@ public final class SettingsScreen extends Page {
     theme.setSelectedIndex(next.theme().ordinal());
     length.setSelectedItem(next.units().length().symbol());
     mass.setSelectedItem(next.units().mass().symbol());
-    show(sureness, Figures.asTyped(next.surenessPercent()));
-    show(words, String.join(", ", next.words()));
-    show(initials, next.initials());
     guess.setSelectedIndex(next.guessesFirst() ? 1 : 0);
-    show(bore, inWords(next.bore()));
-    show(backup, next.backup());
+    show(backup, next.backup(), false);
     workshop.setText(next.workshop());
+    fill(false);
     showing = false;
     footSays();
   }
 
-  private static void show(JTextField field, String text) {
-    if (!field.isFocusOwner() && !field.getText().equals(text)) {
+  /**
+   * @param evenFocused also into the field that has the focus, over what is typed there
+   */
+  private void fill(boolean evenFocused) {
+    show(sureness, Figures.asTyped(view.surenessPercent()), evenFocused);
+    show(words, String.join(", ", view.words()), evenFocused);
+    show(initials, view.initials(), evenFocused);
+    show(bore, inWords(view.bore()), evenFocused);
+  }
+
+  private static void show(JTextField field, String text, boolean evenFocused) {
+    if ((evenFocused || !field.isFocusOwner()) && !field.getText().equals(text)) {
       field.setText(text);
       field.setCaretPosition(0);
     }
@@ -245,6 +273,7 @@ public final class SettingsScreen extends Page {
     foot()
         .say(
             complaint.isEmpty() ? "Type and press Enter, or choose." : complaint,
-            "The bench head's calibration is kept under Checks.");
+            "Ctrl Z takes back what was set last.  The bench head's calibration is kept under"
+                + " Checks.");
   }
 }
