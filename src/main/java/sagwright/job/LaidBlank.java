@@ -8,6 +8,7 @@ import sagwright.bench.LoadLimits;
 import sagwright.modulus.BenchSetUp;
 import sagwright.modulus.Shaft;
 import sagwright.sheet.Sheet;
+import sagwright.survey.SurveyProblem;
 import sagwright.workshop.Blank;
 import sagwright.workshop.WorkshopOrder;
 
@@ -33,6 +34,13 @@ public record LaidBlank(
   public List<TestedRun> runsHere() {
     SetUp here = setUp().positions().turnedBy(0);
     return runs.stream().filter(run -> run.setUp().turnedBy(0).equals(here)).toList();
+  }
+
+  /** Of those, the runs of the shaft as it is now: turning took wood away since the others. */
+  public List<TestedRun> runsAsItIs() {
+    return runsHere().stream()
+        .filter(run -> SurveyProblem.isSameShaft(run.shaft(), shaft()))
+        .toList();
   }
 
   public Optional<TestedRun> latestHere() {

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import sagwright.beam.SectionShape;
 import sagwright.beam.SetUp;
 import sagwright.bench.Calibration;
 import sagwright.bench.InventedBench;
@@ -22,6 +23,7 @@ import sagwright.job.InventedBlanks.Spec;
 import sagwright.job.RightBlank.Doubt;
 import sagwright.sheet.Sheet;
 import sagwright.sheet.SheetReader;
+import sagwright.wood.Grain;
 import sagwright.wood.SpeciesTable;
 import sagwright.workshop.Blank;
 import sagwright.workshop.Keeper;
@@ -164,5 +166,29 @@ class RightBlankTest {
     Doubt doubt = testing("A", 12_000, 0).orElseThrow();
     assertTrue(doubt.isOfMass() && !doubt.isOfStiffness());
     assertEquals(100 * (405.0 / 380 - 1), doubt.massPercent(), 0.01);
+  }
+
+  @Test
+  void runsFromBeforeATurningAreNotOfTheShaftAsItIs() throws Exception {
+    enter("A");
+    run("A", 12_000, 0, 405);
+    assertEquals(1, shop.lay("A", USUAL).runsAsItIs().size());
+    new KeepBlank(workshop, SPECIES)
+        .measure(
+            new KeepBlank.Measured(
+                "A",
+                null,
+                "near size",
+                SectionShape.ELLIPSE,
+                1490.0,
+                380.0,
+                null,
+                List.of(
+                    new KeepBlank.Calipers(0, 11.5, null), new KeepBlank.Calipers(1490, 30, null)),
+                Grain.UNSEEN),
+            "turned");
+    LaidBlank turned = shop.lay("A", USUAL);
+    assertEquals(1, turned.runsHere().size());
+    assertEquals(List.of(), turned.runsAsItIs());
   }
 }

@@ -38,7 +38,7 @@ final class CurveViews {
     List<PlottedRun> plotted = new ArrayList<>();
     double greatestN = state.laid().limits().targetN();
     double greatestMm = greatestMm(state.laid()) / 1.2;
-    List<TestedRun> runs = state.laid().runsHere();
+    List<TestedRun> runs = state.laid().runsAsItIs();
     for (TestedRun run : runs.subList(Math.max(0, runs.size() - EARLIER_RUNS), runs.size())) {
       boolean isShown = test == null && state.shown() != null && run.isSameRunAs(state.shown());
       if (!isShown) {
