@@ -128,4 +128,11 @@ class FiguresTest {
     assertEquals(3, Figures.decimalsForAll(List.of(0.0, 0.06, Double.NaN), 4));
     assertEquals(4, Figures.decimalsForAll(List.of(), 4));
   }
+
+  @Test
+  void anAskHasTwoDecimalsAndMoreWhereTheyWereTyped() {
+    assertEquals("2.30", Figures.asAsked(2.3));
+    assertEquals("2.00", Figures.asAsked(2));
+    assertEquals("2.275", Figures.asAsked(2.275));
+  }
 }

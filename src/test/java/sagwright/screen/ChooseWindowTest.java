@@ -113,6 +113,7 @@ class ChooseWindowTest {
     window.press(KeyEvent.VK_C);
     window.waitUntil(
         "its note is seen", () -> window.saidBy("closely.columns").contains("noted: ") && rings());
+    window.waitForFocusOn("closely.columns"); // and not on the rail
     window.press(KeyEvent.VK_ESCAPE);
     window.waitForFocusOn("choose.rows");
     window.press(KeyEvent.VK_W);
