@@ -63,29 +63,28 @@ public final class Grains {
 
   /** How all blanks looked last, by the numbers of those that somebody has looked at. */
   public Map<Long, Grain> allNow() throws WorkshopException {
-    return database.read(
-        handle -> {
+    return database.readPlainly(
+        connection -> {
           Map<Long, Grain> newest = new HashMap<>();
-          handle
-              .select(ENTRIES + " order by g.id")
-              .map((row, context) -> Map.entry(row.getLong("blank_id"), grainOf(row)))
-              .forEach(entry -> newest.put(entry.getKey(), entry.getValue()));
+          PlainRows.each(
+              connection,
+              ENTRIES + " order by g.id",
+              row -> newest.put(row.getLong(1), grainOf(row)));
           return newest;
         });
   }
 
   private static GrainEntry entryOf(ResultSet row) throws SQLException {
-    return new GrainEntry(
-        Instant.parse(row.getString("at")), grainOf(row), row.getString("initials"));
+    return new GrainEntry(Instant.parse(row.getString(5)), grainOf(row), row.getString(6));
   }
 
   private static Grain grainOf(ResultSet row) throws SQLException {
-    double lines = row.getDouble("lines_per_cm");
+    double lines = row.getDouble(2);
     boolean isCounted = !row.wasNull();
-    String runOut = row.getString("run_out");
+    String runOut = row.getString(3);
     return new Grain(
         isCounted ? Double.valueOf(lines) : null,
         runOut == null ? null : Grain.RunOut.valueOf(runOut),
-        row.getString("looks"));
+        row.getString(4));
   }
 }

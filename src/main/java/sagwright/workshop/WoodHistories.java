@@ -1,12 +1,11 @@
 package sagwright.workshop;
 
+import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.sql.Statement;
 import java.time.Instant;
 import java.util.HashMap;
 import java.util.Map;
-import org.jdbi.v3.core.Handle;
 import sagwright.sheet.BadDocumentException;
 import sagwright.sheet.SheetReader;
 
@@ -34,29 +33,26 @@ public final class WoodHistories {
 
   /** By the numbers of the blanks. */
   public Map<Long, WoodHistory> all() throws WorkshopException {
-    return database.read(this::read);
+    return database.readPlainly(this::read);
   }
 
-  private Map<Long, WoodHistory> read(Handle handle) throws WorkshopException {
+  private Map<Long, WoodHistory> read(Connection connection)
+      throws SQLException, WorkshopException {
     Map<Long, WoodHistory> histories = new HashMap<>();
-    try (Statement statement = handle.getConnection().createStatement()) {
-      try (ResultSet row = statement.executeQuery(ENTRIES + " order by e.id")) {
-        while (row.next()) {
+    PlainRows.each(
+        connection,
+        ENTRIES + " order by e.id",
+        row -> {
           Instant at = Instant.parse(row.getString(2));
           histories
               .computeIfAbsent(row.getLong(1), blank -> new WoodHistory(at))
               .add(at, shaftOf(row));
-        }
-      }
-      try (ResultSet row = statement.executeQuery(STAGES + " order by e.id")) {
-        while (row.next()) {
-          histories.get(row.getLong(1)).turned(Instant.parse(row.getString(2)));
-        }
-      }
-      return histories;
-    } catch (SQLException e) {
-      throw Faults.inWords(e, database.file());
-    }
+        });
+    PlainRows.each(
+        connection,
+        STAGES + " order by e.id",
+        row -> histories.get(row.getLong(1)).turned(Instant.parse(row.getString(2))));
+    return histories;
   }
 
   private ShortShaft shaftOf(ResultSet row) throws SQLException, WorkshopException {
