@@ -7,7 +7,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.List;
 import sagwright.drawing.Lettering;
 import sagwright.drawing.Palette;
-import sagwright.drawing.Style;
+import sagwright.drawing.Paragraph;
 import sagwright.drawing.TextLine;
 import sagwright.screen.theme.Picture;
 import sagwright.screen.theme.Theme;
@@ -67,7 +67,6 @@ public final class Foot extends Picture {
 
   @Override
   protected void paint(Graphics2D g, Rectangle2D area) {
-    Style.smooth(g);
     Palette p = Theme.style().palette();
     Lettering lettering = Theme.style().lettering();
     double size = LARGE;
@@ -89,11 +88,7 @@ public final class Foot extends Picture {
       }
       return;
     }
-    double baseline = 28;
-    Font least = lettering.semiBold(LEAST_LARGE);
-    for (String part : TextLine.wrapped(g, first, least, area.getWidth())) {
-      TextLine.of(part, least, p.ink()).fromLeft(g, 0, baseline);
-      baseline += 27;
-    }
+    new Paragraph(lettering.semiBold(LEAST_LARGE), p.ink(), 27)
+        .draw(g, first, 0, 28, area.getWidth());
   }
 }

@@ -4,7 +4,6 @@ import java.awt.Dimension;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import sagwright.drawing.FinishDrawing;
-import sagwright.drawing.Style;
 import sagwright.drawing.TextLine;
 import sagwright.screen.theme.Picture;
 import sagwright.screen.theme.Theme;
@@ -43,7 +42,6 @@ public final class ShaftPicture extends Picture {
       new FinishDrawing(Theme.style()).paint(g, area, scene);
       return;
     }
-    Style.smooth(g);
     TextLine.of(wanting, Theme.style().lettering().regular(16), Theme.style().palette().secondInk())
         .fromLeft(g, 1, area.getCenterY());
   }

@@ -9,6 +9,7 @@ import java.util.List;
 import sagwright.drawing.GuessLine;
 import sagwright.drawing.Lettering;
 import sagwright.drawing.Palette;
+import sagwright.drawing.Paragraph;
 import sagwright.drawing.StiffnessLine;
 import sagwright.drawing.StiffnessMark;
 import sagwright.drawing.StiffnessScale;
@@ -41,7 +42,6 @@ final class AnswerPicture extends Picture {
     if (view == null) {
       return;
     }
-    Style.smooth(g);
     Lettering l = Theme.style().lettering();
     Palette p = Theme.style().palette();
     BenchView.Answer answer = view.answer();
@@ -55,11 +55,7 @@ final class AnswerPicture extends Picture {
     if (forecast != null) {
       verdict(g, area, forecast);
     } else {
-      double y = 168;
-      for (String line : TextLine.wrapped(g, nextStep(), l.regular(16), area.getWidth())) {
-        TextLine.of(line, l.regular(16), p.ink()).fromLeft(g, 0, y);
-        y += 24;
-      }
+      new Paragraph(l.regular(16), p.ink(), 24).draw(g, nextStep(), 0, 168, area.getWidth());
     }
     StiffnessMark mark =
         forecast == null

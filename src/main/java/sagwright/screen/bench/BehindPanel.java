@@ -9,6 +9,7 @@ import java.util.List;
 import javax.swing.JPanel;
 import sagwright.drawing.Lettering;
 import sagwright.drawing.Palette;
+import sagwright.drawing.Paragraph;
 import sagwright.drawing.SeriesBars;
 import sagwright.drawing.Style;
 import sagwright.drawing.TextLine;
@@ -59,7 +60,6 @@ final class BehindPanel extends JPanel {
       if (view == null || view.answer() == null) {
         return;
       }
-      Style.smooth(g);
       BehindView behind = view.answer().behind();
       double middle = area.getWidth() * 0.54;
       double y = budget(g, behind, middle - 40);
@@ -123,15 +123,11 @@ final class BehindPanel extends JPanel {
     private static double sentences(
         Graphics2D g, Rectangle2D place, List<String> sentences, boolean isBold) {
       Lettering l = Theme.style().lettering();
+      Paragraph all =
+          new Paragraph(isBold ? l.semiBold(15) : l.regular(15), Theme.style().palette().ink(), 20);
       double y = place.getMinY();
       for (String sentence : sentences) {
-        for (String line :
-            TextLine.wrapped(g, Sentence.of(sentence), l.regular(15), place.getWidth())) {
-          TextLine.of(line, isBold ? l.semiBold(15) : l.regular(15), Theme.style().palette().ink())
-              .fromLeft(g, place.getMinX(), y);
-          y += 20;
-        }
-        y += BETWEEN;
+        y = all.draw(g, Sentence.of(sentence), place.getMinX(), y, place.getWidth()) + BETWEEN;
       }
       return y - BETWEEN;
     }

@@ -8,7 +8,6 @@ import java.util.stream.Collectors;
 import sagwright.drawing.ButtEnd;
 import sagwright.drawing.Lettering;
 import sagwright.drawing.Palette;
-import sagwright.drawing.Style;
 import sagwright.drawing.TextLine;
 import sagwright.drawing.TurnedRun;
 import sagwright.quantity.Figures;
@@ -41,7 +40,6 @@ final class ButtPicture extends Picture {
     if (view == null) {
       return;
     }
-    Style.smooth(g);
     Lettering l = Theme.style().lettering();
     Palette p = Theme.style().palette();
     BenchView.Turns turns = view.turns();

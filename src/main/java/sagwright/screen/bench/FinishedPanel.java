@@ -1,7 +1,6 @@
 package sagwright.screen.bench;
 
 import java.awt.Dimension;
-import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
@@ -9,8 +8,8 @@ import java.util.List;
 import java.util.Objects;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
+import sagwright.drawing.Paragraph;
 import sagwright.drawing.Style;
-import sagwright.drawing.TextLine;
 import sagwright.grade.WordScale;
 import sagwright.screen.Sentence;
 import sagwright.screen.ShaftPicture;
@@ -101,14 +100,11 @@ final class FinishedPanel extends JPanel {
 
     @Override
     protected void paint(Graphics2D g, Rectangle2D area) {
-      Style.smooth(g);
-      Font font = Theme.style().lettering().regular(SIZE);
+      Style style = Theme.style();
+      Paragraph plain = new Paragraph(style.lettering().regular(SIZE), style.palette().ink(), LINE);
       double y = 18;
       for (String line : lines) {
-        for (String part : TextLine.wrapped(g, line, font, area.getWidth())) {
-          TextLine.of(part, font, Theme.style().palette().ink()).fromLeft(g, 0, y);
-          y += LINE;
-        }
+        y = plain.draw(g, line, 0, y, area.getWidth());
       }
     }
 

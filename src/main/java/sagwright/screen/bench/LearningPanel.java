@@ -13,7 +13,7 @@ import sagwright.drawing.HandChart;
 import sagwright.drawing.HandChartScene;
 import sagwright.drawing.Lettering;
 import sagwright.drawing.Palette;
-import sagwright.drawing.Style;
+import sagwright.drawing.Paragraph;
 import sagwright.drawing.TextLine;
 import sagwright.job.Days;
 import sagwright.job.HandLearning;
@@ -64,16 +64,12 @@ final class LearningPanel extends JPanel {
       if (view == null) {
         return;
       }
-      Style.smooth(g);
       Lettering l = Theme.style().lettering();
       Palette p = Theme.style().palette();
       TextLine.of(heading(), l.semiBold(24), p.ink()).fromLeft(g, 0, 30);
-      double y = 64;
-      for (String line :
-          TextLine.wrapped(g, view.learning().inWords(), l.regular(20), area.getWidth())) {
-        TextLine.of(line, l.regular(20), p.ink()).fromLeft(g, 0, y);
-        y += LINE_HEIGHT;
-      }
+      double y =
+          new Paragraph(l.regular(20), p.ink(), LINE_HEIGHT)
+              .draw(g, view.learning().inWords(), 0, 64, area.getWidth());
       if (view.isAnswered()) {
         y += 14;
         TextLine.of("This time " + Guessing.inWords(view) + ".", l.semiBold(20), p.ink())

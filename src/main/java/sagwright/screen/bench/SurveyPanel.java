@@ -11,7 +11,7 @@ import net.miginfocom.swing.MigLayout;
 import sagwright.drawing.Lettering;
 import sagwright.drawing.ModulusDrawing;
 import sagwright.drawing.Palette;
-import sagwright.drawing.Style;
+import sagwright.drawing.Paragraph;
 import sagwright.drawing.TextLine;
 import sagwright.screen.Sentence;
 import sagwright.screen.theme.Picture;
@@ -78,7 +78,6 @@ final class SurveyPanel extends JPanel {
       if (view == null) {
         return;
       }
-      Style.smooth(g);
       double drawing = Math.max(DRAWING, area.getHeight() * 0.5);
       new ModulusDrawing(Theme.style())
           .paint(g, new Rectangle2D.Double(1, 4, area.getWidth() - 2, drawing - 10), view.scene());
@@ -128,10 +127,7 @@ final class SurveyPanel extends JPanel {
             .fromLeft(g, left, y);
         TextLine.of(model.chiSquared(), l.regular(15), p.ink()).toRight(g, right - 64, y);
         TextLine.of(model.aicc(), l.regular(15), p.ink()).toRight(g, right, y);
-        for (String line : TextLine.wrapped(g, model.says(), l.regular(15), room)) {
-          TextLine.of(line, l.regular(15), p.ink()).fromLeft(g, left + 84, y);
-          y += ROW;
-        }
+        y = new Paragraph(l.regular(15), p.ink(), ROW).draw(g, model.says(), left + 84, y, room);
       }
       y = sentence(g, view.reason(), left, y + 6, right - left, true);
       for (String note : view.notes()) {
@@ -148,16 +144,10 @@ final class SurveyPanel extends JPanel {
     private static double sentence(
         Graphics2D g, String words, double left, double top, double width, boolean isBold) {
       Lettering l = Theme.style().lettering();
-      double y = top;
-      for (String line : TextLine.wrapped(g, Sentence.of(words), font(l, isBold), width)) {
-        TextLine.of(line, font(l, isBold), Theme.style().palette().ink()).fromLeft(g, left, y);
-        y += 20;
-      }
-      return y + 2;
-    }
-
-    private static Font font(Lettering l, boolean isBold) {
-      return isBold ? l.semiBold(15) : l.regular(15);
+      Font font = isBold ? l.semiBold(15) : l.regular(15);
+      return 2
+          + new Paragraph(font, Theme.style().palette().ink(), 20)
+              .draw(g, Sentence.of(words), left, top, width);
     }
 
     private static void head(Graphics2D g, double y, double[] columns, String... words) {

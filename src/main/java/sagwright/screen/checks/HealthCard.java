@@ -99,7 +99,6 @@ final class HealthCard extends CheckCard {
 
     @Override
     protected void paint(Graphics2D g, Rectangle2D area) {
-      Style.smooth(g);
       Style style = Theme.style();
       if (!hasSpectrum()) {
         TextLine.of(

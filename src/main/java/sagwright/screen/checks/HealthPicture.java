@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import sagwright.drawing.Lettering;
 import sagwright.drawing.Palette;
-import sagwright.drawing.Style;
+import sagwright.drawing.Paragraph;
 import sagwright.drawing.TextLine;
 import sagwright.screen.theme.Picture;
 import sagwright.screen.theme.Theme;
@@ -38,15 +38,10 @@ final class HealthPicture extends Picture {
 
   @Override
   protected void paint(Graphics2D g, Rectangle2D area) {
-    Style.smooth(g);
     Lettering l = Theme.style().lettering();
     Palette p = Theme.style().palette();
-    double y = 24;
-    for (String line : TextLine.wrapped(g, heading, l.semiBold(20), area.getWidth())) {
-      TextLine.of(line, l.semiBold(20), p.ink()).fromLeft(g, 0, y);
-      y += 26;
-    }
-    y += 4;
+    double y =
+        4 + new Paragraph(l.semiBold(20), p.ink(), 26).draw(g, heading, 0, 24, area.getWidth());
     for (HealthWords.Row row : rows) {
       TextLine.of(row.name(), l.regular(16), p.secondInk()).fromLeft(g, 0, y);
       TextLine.of(row.figure(), row.isAmiss() ? l.bold(16) : l.regular(16), p.ink())

@@ -6,7 +6,6 @@ import java.awt.geom.Rectangle2D;
 import sagwright.bench.SettledCounts;
 import sagwright.drawing.Lettering;
 import sagwright.drawing.Palette;
-import sagwright.drawing.Style;
 import sagwright.drawing.TextLine;
 import sagwright.quantity.Figures;
 import sagwright.screen.theme.Picture;
@@ -48,7 +47,6 @@ final class LiveFigure extends Picture {
 
   @Override
   protected void paint(Graphics2D g, Rectangle2D area) {
-    Style.smooth(g);
     Lettering l = Theme.style().lettering();
     Palette p = Theme.style().palette();
     TextLine.of(figure, l.semiBold(LARGE), isLoad ? p.load() : p.deflectionText())

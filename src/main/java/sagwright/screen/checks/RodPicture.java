@@ -6,9 +6,9 @@ import java.awt.geom.Rectangle2D;
 import java.util.List;
 import sagwright.drawing.Lettering;
 import sagwright.drawing.Palette;
+import sagwright.drawing.Paragraph;
 import sagwright.drawing.RodChart;
 import sagwright.drawing.RodChartScene;
-import sagwright.drawing.Style;
 import sagwright.drawing.TextLine;
 import sagwright.job.Days;
 import sagwright.job.RodReading;
@@ -37,17 +37,13 @@ final class RodPicture extends Picture {
     if (rod == null) {
       return;
     }
-    Style.smooth(g);
     Lettering l = Theme.style().lettering();
     Palette p = Theme.style().palette();
     String words = rod.hasRod() ? "Check rod " + rod.inWords() : "No check rod yet";
     TextLine.of(words, l.semiBold(20), p.ink()).fromLeft(g, 0, 24);
-    double y = 48;
-    List<String> look = TextLine.wrapped(g, rod.lookAt(), l.regular(16), area.getWidth());
-    for (String line : look) {
-      TextLine.of(line, l.regular(16), p.secondInk()).fromLeft(g, 0, y);
-      y += 21;
-    }
+    double y =
+        new Paragraph(l.regular(16), p.secondInk(), 21)
+            .draw(g, rod.lookAt(), 0, 48, area.getWidth());
     if (!rod.readings().isEmpty()) {
       double top = Math.max(CHART_TOP, y - 6);
       Rectangle2D below = new Rectangle2D.Double(0, top, area.getWidth(), area.getHeight() - top);

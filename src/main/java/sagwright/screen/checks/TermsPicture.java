@@ -8,7 +8,6 @@ import java.util.stream.Collectors;
 import sagwright.check.LineCalibration;
 import sagwright.drawing.Lettering;
 import sagwright.drawing.Palette;
-import sagwright.drawing.Style;
 import sagwright.drawing.TextLine;
 import sagwright.screen.theme.Picture;
 import sagwright.screen.theme.Theme;
@@ -40,7 +39,6 @@ final class TermsPicture extends Picture {
 
   @Override
   protected void paint(Graphics2D g, Rectangle2D area) {
-    Style.smooth(g);
     Lettering l = Theme.style().lettering();
     Palette p = Theme.style().palette();
     double y = 18;

@@ -39,7 +39,6 @@ final class CurvesPicture extends Picture {
 
   @Override
   protected void paint(Graphics2D g, Rectangle2D area) {
-    Style.smooth(g);
     if (picked.isEmpty()) {
       return;
     }

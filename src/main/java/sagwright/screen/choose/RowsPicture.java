@@ -106,7 +106,6 @@ final class RowsPicture extends Picture {
 
   @Override
   protected void paint(Graphics2D g, Rectangle2D area) {
-    Style.smooth(g);
     Style style = Theme.style();
     if (view.order() == null || view.rowCount() == 0) {
       TextLine.of(ChooseWords.nextStep(view), style.lettering().regular(20), style.palette().ink())

@@ -65,7 +65,6 @@ final class SideBySidePicture extends Picture {
 
   @Override
   protected void paint(Graphics2D g, Rectangle2D area) {
-    Style.smooth(g);
     if (rows.isEmpty()) {
       return;
     }

@@ -9,9 +9,9 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import sagwright.drawing.Lettering;
 import sagwright.drawing.Palette;
+import sagwright.drawing.Paragraph;
 import sagwright.drawing.StiffnessLine;
 import sagwright.drawing.StiffnessMark;
-import sagwright.drawing.Style;
 import sagwright.drawing.TextLine;
 import sagwright.finish.Forecast;
 import sagwright.grade.Aim;
@@ -76,7 +76,6 @@ public final class PlanPicture extends Picture {
 
   @Override
   protected void paint(Graphics2D g, Rectangle2D area) {
-    Style.smooth(g);
     if (finish == null) {
       note(g, wanting, 0, 14, area.getWidth());
       return;
@@ -186,10 +185,8 @@ public final class PlanPicture extends Picture {
     }
     Lettering l = Theme.style().lettering();
     y += finish.planing().isEmpty() ? 0 : 4;
-    for (String line : TextLine.wrapped(g, finish.lead().inWords(), l.regular(14), to - from)) {
-      TextLine.of(line, l.regular(14), Theme.style().palette().ink()).fromLeft(g, from, y);
-      y += LINE;
-    }
+    new Paragraph(l.regular(14), Theme.style().palette().ink(), LINE)
+        .draw(g, finish.lead().inWords(), from, y, to - from);
   }
 
   private static void note(Graphics2D g, String text, double x, double y, double width) {

@@ -10,7 +10,6 @@ import sagwright.beam.Taper;
 import sagwright.drawing.Lettering;
 import sagwright.drawing.ListeningStrip;
 import sagwright.drawing.Palette;
-import sagwright.drawing.Style;
 import sagwright.drawing.TextLine;
 import sagwright.screen.theme.Picture;
 import sagwright.screen.theme.Theme;
@@ -56,7 +55,6 @@ final class ListeningPicture extends Picture {
     if (shaft == null) {
       return;
     }
-    Style.smooth(g);
     Lettering l = Theme.style().lettering();
     Palette p = Theme.style().palette();
     double width = area.getWidth() * SHAFT;

@@ -6,7 +6,6 @@ import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import sagwright.drawing.Palette;
-import sagwright.drawing.Style;
 import sagwright.drawing.TextLine;
 import sagwright.screen.theme.Picture;
 import sagwright.screen.theme.Theme;
@@ -29,7 +28,6 @@ final class WarningsPicture extends Picture {
 
   @Override
   protected void paint(Graphics2D g, Rectangle2D area) {
-    Style.smooth(g);
     Palette p = Theme.style().palette();
     Font regular = Theme.style().lettering().regular(14);
     double y = 14;

@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.stream.Collectors;
 import sagwright.drawing.Lettering;
 import sagwright.drawing.Palette;
-import sagwright.drawing.Style;
 import sagwright.drawing.TextLine;
 import sagwright.screen.theme.Picture;
 import sagwright.screen.theme.Theme;
@@ -43,7 +42,6 @@ final class TimeLine extends Picture {
 
   @Override
   protected void paint(Graphics2D g, Rectangle2D area) {
-    Style.smooth(g);
     Palette p = Theme.style().palette();
     g.setColor(p.ash());
     g.setStroke(new BasicStroke(4f));

@@ -8,6 +8,7 @@ import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
+import sagwright.drawing.Style;
 
 /**
  * A component that shows a painter's picture, drawn in units of zoom 1. What it shows is said in
@@ -60,6 +61,7 @@ public abstract class Picture extends JComponent implements Zoom.Zoomed, Accessi
   protected final void paintComponent(Graphics graphics) {
     Graphics2D g = (Graphics2D) graphics.create();
     try {
+      Style.smooth(g);
       g.scale(zoom, zoom);
       paint(g, new Rectangle2D.Double(0, 0, getWidth() / zoom, getHeight() / zoom));
     } finally {
