@@ -4,10 +4,10 @@ import java.time.InstantSource;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.concurrent.Executor;
-import java.util.function.Consumer;
 import java.util.function.Supplier;
 import sagwright.job.ChoosingShop;
 import sagwright.screen.Mailbox;
+import sagwright.screen.OnBench;
 import sagwright.screen.Page;
 import sagwright.screen.Shell;
 import sagwright.screen.ShopUnits;
@@ -29,22 +29,14 @@ final class ShopPages {
   private final SpeciesTable species;
   private final Executor work;
   private final Shell shell;
-  private final Consumer<String> layOnBench;
+  private final OnBench bench;
 
-  /**
-   * @param layOnBench lays a blank by its tag and opens the bench; called on the event thread
-   */
-  ShopPages(
-      Workshop workshop,
-      SpeciesTable species,
-      Executor work,
-      Shell shell,
-      Consumer<String> layOnBench) {
+  ShopPages(Workshop workshop, SpeciesTable species, Executor work, Shell shell, OnBench bench) {
     this.workshop = workshop;
     this.species = species;
     this.work = work;
     this.shell = shell;
-    this.layOnBench = layOnBench;
+    this.bench = bench;
   }
 
   /** Adds them to the rail. */
@@ -66,8 +58,7 @@ final class ShopPages {
 
   private Page rack(ShopUnits units) {
     Mailbox<RackView> mailbox = new Mailbox<>(RackDesk.atFirst(units));
-    RackDesk desk =
-        new RackDesk(workshop, species, InstantSource.system(), work, mailbox, layOnBench);
+    RackDesk desk = new RackDesk(workshop, species, InstantSource.system(), work, mailbox, bench);
     shell.whenOpened("Rack", desk::refresh);
     return new RackScreen(mailbox, desk);
   }

@@ -27,6 +27,7 @@ import sagwright.job.GradeAgain;
 import sagwright.job.PracticeRack;
 import sagwright.screen.Mailbox;
 import sagwright.screen.MainWindow;
+import sagwright.screen.OnBench;
 import sagwright.screen.Page;
 import sagwright.screen.Shell;
 import sagwright.screen.StallWatch;
@@ -164,12 +165,8 @@ final class WindowStart implements Windows {
             if (shop.place().isPractice()) {
               shell.mark(opened.isExample() ? "example" : "practice");
             }
-            Consumer<String> layOnBench =
-                tag -> {
-                  benchDesk.lay(tag);
-                  shell.open("Bench");
-                };
-            ShopPages pages = new ShopPages(workshop, species, work, shell, layOnBench);
+            OnBench onBench = onBench(benchDesk, shell);
+            ShopPages pages = new ShopPages(workshop, species, work, shell, onBench);
             SettingsDesk settingsDesk =
                 new SettingsDesk(
                     workshop,
@@ -185,7 +182,7 @@ final class WindowStart implements Windows {
             BenchScreen bench = new BenchScreen(benchMail, benchDesk);
             shell.add(bench);
             pages.add(look.units());
-            shell.add(checks(workshop, proofs, shop, benchDesk.session(), work, layOnBench));
+            shell.add(checks(workshop, proofs, shop, benchDesk.session(), work, onBench::lay));
             shell.addAtFoot(new SettingsScreen(settingsMail, settingsDesk));
             shell.open(bench.word());
             StallWatch watch = shop.place().isPractice() ? StallWatch.begin(LONGEST_STALL) : null;
@@ -206,6 +203,21 @@ final class WindowStart implements Windows {
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }
+  }
+
+  private static OnBench onBench(BenchDesk desk, Shell shell) {
+    return new OnBench() {
+      @Override
+      public void lay(String tag) {
+        desk.lay(tag);
+        shell.open("Bench");
+      }
+
+      @Override
+      public String toBeGuessed() {
+        return desk.toBeGuessed();
+      }
+    };
   }
 
   private Page checks(

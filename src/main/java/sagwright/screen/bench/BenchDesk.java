@@ -94,6 +94,12 @@ public final class BenchDesk implements BenchActions, AutoCloseable {
     betweenTests(() -> layNow(tag));
   }
 
+  /** The tag of the blank there that the hand is to guess first; empty for none. Any thread. */
+  public String toBeGuessed() {
+    LaidBlank laid = now.state().laid();
+    return laid != null && now.guessing().isAwaited() ? laid.blank().tag() : "";
+  }
+
   @Override
   public void lay(String tag, Reply reply) {
     now.atWork(

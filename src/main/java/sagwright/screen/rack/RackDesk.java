@@ -6,7 +6,6 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Executor;
-import java.util.function.Consumer;
 import sagwright.beam.Station;
 import sagwright.job.BlankRecord;
 import sagwright.job.BlankShaft;
@@ -18,6 +17,7 @@ import sagwright.modulus.Shaft;
 import sagwright.quantity.Figures;
 import sagwright.screen.Desk;
 import sagwright.screen.Mailbox;
+import sagwright.screen.OnBench;
 import sagwright.screen.Reply;
 import sagwright.screen.ShopUnits;
 import sagwright.screen.WoodWords;
@@ -43,23 +43,20 @@ public final class RackDesk extends Desk implements RackActions {
   private final BlankShaft shafts;
   private final Mailbox<RackView> mailbox;
   private final ShopUnits units;
-  private final Consumer<String> layOnBench;
+  private final OnBench bench;
   private final InstantSource clock;
 
   // of the work thread
   private String openTag;
   private String said = "";
 
-  /**
-   * @param layOnBench lays a blank by its tag and opens the bench; called on the event thread
-   */
   public RackDesk(
       Workshop workshop,
       SpeciesTable species,
       InstantSource clock,
       Executor work,
       Mailbox<RackView> mailbox,
-      Consumer<String> layOnBench) {
+      OnBench bench) {
     super(work);
     this.workshop = workshop;
     this.clock = clock;
@@ -69,7 +66,7 @@ public final class RackDesk extends Desk implements RackActions {
     this.shafts = new BlankShaft(workshop, species);
     this.mailbox = mailbox;
     this.units = mailbox.newest().units();
-    this.layOnBench = layOnBench;
+    this.bench = bench;
   }
 
   /** What the screen shows before the records were read. */
@@ -106,6 +103,7 @@ public final class RackDesk extends Desk implements RackActions {
   }
 
   private RackView.Row row(RackRow row, Grain grain, Seasoning seasoning) {
+    boolean isVeiled = isToBeGuessed(row.blank());
     boolean isEnded = row.state().endedWhy() != null;
     String seasoned = isEnded ? "" : WoodWords.seasoning(seasoning);
     String words =
@@ -128,8 +126,8 @@ public final class RackDesk extends Desk implements RackActions {
         orEmpty(row.species()),
         orEmpty(row.state().stage()),
         row.massG(),
-        row.shaftStiffnessNPerMm(),
-        row.modulusMPa() == null ? null : row.modulusMPa() / 1000,
+        isVeiled ? null : row.shaftStiffnessNPerMm(),
+        isVeiled || row.modulusMPa() == null ? null : row.modulusMPa() / 1000,
         row.testedAt() == null ? "" : row.testedAt().substring(0, 10),
         orEmpty(row.state().promisedTo()),
         grain,
@@ -163,6 +161,7 @@ public final class RackDesk extends Desk implements RackActions {
             calipers,
             grain,
             "");
+    List<RackView.Event> events = RecordEvents.of(record, units);
     List<String> details = new ArrayList<>();
     details.add(shaft.species() == null ? "wood not said" : shaft.species());
     if (!stage.isEmpty()) {
@@ -184,7 +183,12 @@ public final class RackDesk extends Desk implements RackActions {
         orEmpty(record.state().endedWhy()),
         shaft.taper(),
         entry,
-        RecordEvents.of(record, units));
+        isToBeGuessed(blank) ? RecordEvents.veiled(events) : events);
+  }
+
+  /** What a hand is to guess, it must not be able to read here. */
+  private boolean isToBeGuessed(Blank blank) {
+    return blank.tag().equals(bench.toBeGuessed());
   }
 
   private static String orEmpty(String text) {
@@ -288,6 +292,6 @@ public final class RackDesk extends Desk implements RackActions {
 
   @Override
   public void lay(String tag) {
-    layOnBench.accept(tag);
+    bench.lay(tag);
   }
 }

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import sagwright.job.BlankRecord;
 import sagwright.job.GradeChange;
 import sagwright.job.RecordFigures;
@@ -35,6 +36,12 @@ final class RecordEvents {
 
   private RecordEvents() {}
 
+  private static final String TESTED = "tested";
+  private static final String GRADED = "graded";
+
+  /** What tells how stiff a blank is. */
+  private static final Set<String> TELLING = Set.of(TESTED, GRADED);
+
   private record Dated(Instant at, RackView.Event event) {}
 
   static List<RackView.Event> of(BlankRecord record, ShopUnits units) {
@@ -58,7 +65,7 @@ final class RecordEvents {
       add(
           events,
           instant(run.startedAt()),
-          "tested",
+          TESTED,
           figures(run),
           details(run),
           run.isSetAside() || run.outcome().answer() == null);
@@ -68,7 +75,7 @@ final class RecordEvents {
       add(
           events,
           grade.at(),
-          "graded",
+          GRADED,
           graded.word()
               + ", "
               + Figures.chancePercent(graded.chance(), grade.basis().sureness())
@@ -81,6 +88,20 @@ final class RecordEvents {
     }
     record.end().ifPresent(end -> add(events, end.at(), "ended", end.why(), "", false));
     return events.stream().sorted(Comparator.comparing(Dated::at)).map(Dated::event).toList();
+  }
+
+  /**
+   * The same where the hand is to guess first: that it was tested and graded, not what came out.
+   */
+  static List<RackView.Event> veiled(List<RackView.Event> events) {
+    return events.stream()
+        .map(event -> TELLING.contains(event.what()) ? veiled(event) : event)
+        .toList();
+  }
+
+  private static RackView.Event veiled(RackView.Event event) {
+    return new RackView.Event(
+        event.day(), event.what(), "first the hand: the guess is awaited", "", event.isSetAside());
   }
 
   private static String details(Grade grade, GradeChange change) {

@@ -13,7 +13,11 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import sagwright.beam.SectionShape;
+import sagwright.job.ImportDocuments;
+import sagwright.job.InventedBlanks;
+import sagwright.job.InventedBlanks.Spec;
 import sagwright.screen.Mailbox;
+import sagwright.screen.OnBench;
 import sagwright.screen.Reply;
 import sagwright.screen.ShopUnits;
 import sagwright.screen.rack.BlankEntry.Calipers;
@@ -43,13 +47,26 @@ class RackDeskTest {
       };
   private Workshop workshop;
   private RackDesk desk;
+  private String toBeGuessed = "";
+
+  private final class Bench implements OnBench {
+    @Override
+    public void lay(String tag) {
+      throw new AssertionError("nothing is laid here");
+    }
+
+    @Override
+    public String toBeGuessed() {
+      return toBeGuessed;
+    }
+  }
 
   @BeforeEach
   void open(@TempDir Path folder) throws WorkshopException {
     workshop = Workshop.openOrCreate(folder.resolve("workshop.db"), new Keeper(now::get, "test"));
     desk =
         new RackDesk(
-            workshop, SpeciesTable.published(), now::get, Runnable::run, mailbox, tag -> {});
+            workshop, SpeciesTable.published(), now::get, Runnable::run, mailbox, new Bench());
     desk.enter(blank(402.0, 12.5, Grain.UNSEEN, ""), reply);
   }
 
@@ -127,6 +144,37 @@ class RackDeskTest {
     assertThat(last.what() + " " + last.day() + ": " + last.figures())
         .isEqualTo("ended 5 Mar 2026: split at the butt");
     assertThat(refused).isEmpty();
+  }
+
+  @Test
+  void whatTheHandIsToGuessFirstIsNotToBeReadOnTheRack() throws Exception {
+    new ImportDocuments(workshop, SpeciesTable.published())
+        .bring(InventedBlanks.sheet(Spec.ash("25-020", 12_000)), true);
+    desk.open("25-020");
+    RackView.Event tested = tested();
+    assertThat(row("25-020").stiffnessNPerMm()).isNotNull();
+    assertThat(tested.figures()).contains("N/mm");
+    toBeGuessed = "25-020";
+    desk.open("25-020");
+    assertThat(row("25-020").stiffnessNPerMm()).isNull();
+    assertThat(row("25-020").modulusGPa()).isNull();
+    assertThat(row("25-020").tested()).isNotEmpty();
+    assertThat(tested().figures() + tested().details())
+        .isEqualTo("first the hand: the guess is awaited");
+    toBeGuessed = "";
+    desk.refresh();
+    assertThat(tested()).isEqualTo(tested);
+  }
+
+  private RackView.Row row(String tag) {
+    return view().blanks().stream().filter(r -> r.tag().equals(tag)).findFirst().orElseThrow();
+  }
+
+  private RackView.Event tested() {
+    return view().open().events().stream()
+        .filter(event -> event.what().equals("tested"))
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test
