@@ -75,7 +75,7 @@ public final class CutFinder {
     }
     double best = -Double.MAX_VALUE;
     for (CutInterval interval : intervals) {
-      best = Math.max(best, Math.max(interval.leastAt(0), interval.leastAt(1)));
+      best = Math.max(best, interval.leastAtAnEnd());
     }
     List<double[]> candidates = new ArrayList<>();
     for (CutInterval interval : intervals) {

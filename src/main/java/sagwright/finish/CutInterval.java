@@ -14,6 +14,11 @@ final class CutInterval {
   private final double[] firstMm;
   private final double[] lastMm;
   private int lines;
+  private double leastFirst = Double.MAX_VALUE;
+  private double leastLast = Double.MAX_VALUE;
+
+  /** No least spare of the interval is above this. */
+  private double mostMm = Double.MAX_VALUE;
 
   CutInterval(double fromCut, double toCut, int mostLines) {
     this.fromCut = fromCut;
@@ -26,13 +31,21 @@ final class CutInterval {
   void add(double first, double last) {
     firstMm[lines] = first;
     lastMm[lines++] = last;
+    leastFirst = Math.min(leastFirst, first);
+    leastLast = Math.min(leastLast, last);
+    mostMm = Math.min(mostMm, Math.max(first, last));
+  }
+
+  /** The greater one of the least spares at both ends. */
+  double leastAtAnEnd() {
+    return Math.max(leastFirst, leastLast);
   }
 
   private double cutAt(double share) {
     return share == 1 ? toCut : fromCut + share * (toCut - fromCut);
   }
 
-  double leastAt(double share) {
+  private double leastAt(double share) {
     double least = Double.MAX_VALUE;
     for (int i = 0; i < lines; i++) {
       double spare = share == 1 ? lastMm[i] : firstMm[i] + share * (lastMm[i] - firstMm[i]);
@@ -67,11 +80,10 @@ final class CutInterval {
    * @param wantedMm nothing is added where no least spare of the interval can be as great
    */
   void addCandidates(double wantedMm, List<double[]> candidates) {
-    double most = mostOfLeast();
-    if (most < wantedMm) {
+    if (mostMm < wantedMm) {
       return;
     }
-    int[] low = linesThatReach(most);
+    int[] low = linesThatReach(mostMm);
     double[] shares = new double[2 + low.length * (low.length - 1) / 2];
     shares[1] = 1;
     int count = 2;
@@ -88,15 +100,6 @@ final class CutInterval {
     for (int i = 0; i < count; i++) {
       candidates.add(new double[] {cutAt(shares[i]), leastAt(shares[i])});
     }
-  }
-
-  /** No least spare of the interval is above this. */
-  private double mostOfLeast() {
-    double most = Double.MAX_VALUE;
-    for (int i = 0; i < lines; i++) {
-      most = Math.min(most, Math.max(firstMm[i], lastMm[i]));
-    }
-    return most;
   }
 
   /** The lines that can be the least: those that do not stay above the most that it can be. */

@@ -14,7 +14,6 @@ import sagwright.sheet.OrderReader;
 import sagwright.wood.SpeciesTable;
 import sagwright.workshop.Blank;
 import sagwright.workshop.BlankState;
-import sagwright.workshop.ShortRecord;
 import sagwright.workshop.Workshop;
 import sagwright.workshop.WorkshopException;
 import sagwright.workshop.WorkshopOrder;
@@ -62,13 +61,10 @@ public final class RankBlanks {
   }
 
   public Answer of(WorkshopOrder stored) throws WorkshopException {
-    // first, for it needs no JSON: a program that has just started is still loading that
-    List<ShortRecord> records = blanks.records();
     ShopSettings settings = new ShopSettings(workshop);
     OrderTrial trial = new OrderTrial(read(stored), settings.sureness());
     List<Ranked> held =
         blanks.each(
-            records,
             (blank, sink) -> {
               if (blank.isPromisedTo(stored.number()) || trial.takes(blank.shaft().species())) {
                 sink.accept(held(trial, blank));

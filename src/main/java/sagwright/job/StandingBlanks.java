@@ -3,6 +3,8 @@ package sagwright.job;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import sagwright.choose.Candidate;
@@ -16,6 +18,8 @@ import sagwright.workshop.WorkshopException;
 
 /** All blanks that are still to become something, ready to be held against orders. */
 final class StandingBlanks {
+  private static final int BATCH = 250;
+
   private final Workshop workshop;
   private final SheetReader reader;
   private final BlankModulus modulus;
@@ -51,39 +55,57 @@ final class StandingBlanks {
 
   /** Free ones and promised ones. */
   List<StandingBlank> all() throws WorkshopException {
-    return each(records(), (blank, sink) -> sink.accept(blank));
-  }
-
-  /** The same, not opened yet. */
-  List<ShortRecord> records() throws WorkshopException {
-    List<ShortRecord> standing = new ArrayList<>();
-    for (ShortRecord kept : workshop.shortRecords(reader).all()) {
-      BlankState state = kept.state();
-      boolean isOver = state.endedWhy() != null || BlankState.FINISHED_CUE.equals(state.stage());
-      if (!isOver && !state.isCheckRod()) {
-        standing.add(kept);
-      }
-    }
-    return standing;
+    return each((blank, sink) -> sink.accept(blank));
   }
 
   /**
-   * Opens records and makes something of each, on all cores at once.
+   * What is made of each: while records are still being read, other cores make it of those that
+   * have been.
    *
    * @param making hands what it makes of a blank to the sink, or leaves the blank out
    */
-  <T> List<T> each(List<ShortRecord> records, BiConsumer<StandingBlank, Consumer<T>> making)
-      throws WorkshopException {
+  <T> List<T> each(BiConsumer<StandingBlank, Consumer<T>> making) throws WorkshopException {
+    List<ForkJoinTask<List<T>>> batches = new ArrayList<>();
+    List<ShortRecord> read = new ArrayList<>(BATCH);
+    workshop
+        .shortRecords(reader)
+        .forEach(
+            kept -> {
+              if (isStanding(kept.state())) {
+                read.add(kept);
+              }
+              if (read.size() == BATCH) {
+                batches.add(begin(List.copyOf(read), making));
+                read.clear();
+              }
+            });
+    batches.add(begin(read, making));
     try {
-      List<T> made =
-          records.parallelStream()
-              .<T>mapMulti((kept, sink) -> making.accept(opened(kept), sink))
-              .toList();
+      List<T> made = new ArrayList<>();
+      batches.forEach(batch -> made.addAll(batch.join()));
       modulus.keepSurveys();
       return made;
     } catch (Unreadable e) {
       throw e.cause;
     }
+  }
+
+  private static boolean isStanding(BlankState state) {
+    boolean isOver = state.endedWhy() != null || BlankState.FINISHED_CUE.equals(state.stage());
+    return !isOver && !state.isCheckRod();
+  }
+
+  private <T> ForkJoinTask<List<T>> begin(
+      List<ShortRecord> records, BiConsumer<StandingBlank, Consumer<T>> making) {
+    return ForkJoinPool.commonPool()
+        .submit(
+            () -> {
+              List<T> made = new ArrayList<>(records.size());
+              for (ShortRecord kept : records) {
+                making.accept(opened(kept), made::add);
+              }
+              return made;
+            });
   }
 
   private StandingBlank opened(ShortRecord kept) {

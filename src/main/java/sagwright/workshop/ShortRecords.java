@@ -10,6 +10,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.jdbi.v3.core.statement.PreparedBatch;
 import sagwright.sheet.BadDocumentException;
@@ -55,19 +56,32 @@ public final class ShortRecords {
 
   /** Every blank that was not withdrawn, in no order. */
   public List<ShortRecord> all() throws WorkshopException {
-    return database.readPlainly(connection -> records(connection, null));
+    List<ShortRecord> records = new ArrayList<>();
+    forEach(records::add);
+    return records;
+  }
+
+  /**
+   * Hands over the same one by one as they are read; who takes them keeps the reading waiting, and
+   * must not itself wait for the workshop.
+   */
+  public void forEach(Consumer<ShortRecord> taking) throws WorkshopException {
+    database.readPlainly(connection -> read(connection, null, taking));
   }
 
   /** One blank's. */
   public ShortRecord of(Blank blank) throws WorkshopException {
-    return database.readPlainly(connection -> records(connection, blank.id())).get(0);
+    List<ShortRecord> records = new ArrayList<>(1);
+    database.readPlainly(connection -> read(connection, blank.id(), records::add));
+    return records.get(0);
   }
 
   /**
    * @param onlyOf a blank's number; null for all blanks
    */
   // without Jdbi, which takes as long again over each row as SQLite itself
-  private List<ShortRecord> records(Connection connection, Long onlyOf) throws SQLException {
+  private Void read(Connection connection, Long onlyOf, Consumer<ShortRecord> taking)
+      throws SQLException {
     try (Statement statement = connection.createStatement()) {
       Map<Long, List<ShortRun>> runs = new HashMap<>();
       boolean isAnyOfSeveral = false;
@@ -77,13 +91,12 @@ public final class ShortRecords {
         }
       }
       Map<String, String> surveyed = isAnyOfSeveral ? surveyed(statement, onlyOf) : Map.of();
-      List<ShortRecord> records = new ArrayList<>();
       try (ResultSet row = statement.executeQuery(of(BLANKS, "b.id", onlyOf))) {
         while (row.next()) {
-          records.add(recordOf(row, runs, surveyed));
+          taking.accept(recordOf(row, runs, surveyed));
         }
       }
-      return records;
+      return null;
     }
   }
 
