@@ -3,15 +3,10 @@ package sagwright.screen.checks;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.util.ArrayDeque;
-import java.util.Deque;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
-import java.util.function.DoubleUnaryOperator;
 import sagwright.bench.BenchSnapshot;
 import sagwright.bench.Calibration;
 import sagwright.bench.GaugeCalibration;
@@ -19,8 +14,6 @@ import sagwright.bench.HeadSession;
 import sagwright.bench.HealthReport;
 import sagwright.bench.LinkState;
 import sagwright.bench.LoadCalibration;
-import sagwright.bench.SettledCounts;
-import sagwright.check.CalibrationPoint;
 import sagwright.check.CheckRod;
 import sagwright.check.GaugeSpring;
 import sagwright.check.GuidedPoints;
@@ -57,11 +50,8 @@ public final class ChecksDesk implements ChecksActions {
   private final Executor work;
   private final Mailbox<ChecksView> mailbox;
   private final Consumer<String> layOnBench;
-  private final Map<Kind, GuidedPoints> points = new EnumMap<>(Kind.class);
-  private final Map<Kind, Deque<GuidedPoints>> before = new EnumMap<>(Kind.class);
-  private Optional<LocalGravity> gravity =
-      Optional.empty(); // of the work thread, as the next three
-  private String lastSigned = "";
+  private final LinePoints points;
+  private String lastSigned = ""; // of the work thread, as the next two
   private ChecksView.Frame frame;
   private ChecksView.Health health = ChecksView.Health.NONE;
 
@@ -82,11 +72,8 @@ public final class ChecksDesk implements ChecksActions {
     this.work = work;
     this.mailbox = mailbox;
     this.layOnBench = layOnBench;
-    for (Kind kind : Kind.values()) {
-      points.put(kind, GuidedPoints.NONE);
-      before.put(kind, new ArrayDeque<>());
-    }
-    atWork(Reply.onEventThread(() -> {}, why -> {}), this::readDrafts);
+    this.points = new LinePoints(shop.drafts(), session);
+    atWork(Reply.onEventThread(() -> {}, why -> {}), points::readDrafts);
   }
 
   /** What the screen shows before anything was looked at. */
@@ -101,13 +88,6 @@ public final class ChecksDesk implements ChecksActions {
         ChecksView.Health.NONE,
         "",
         "");
-  }
-
-  private void readDrafts() throws WorkshopException {
-    gravity = shop.drafts().gravity();
-    for (Kind kind : Kind.values()) {
-      points.put(kind, shop.drafts().points(kind));
-    }
   }
 
   private interface Job {
@@ -144,30 +124,14 @@ public final class ChecksDesk implements ChecksActions {
   private ChecksView view() throws WorkshopException {
     return new ChecksView(
         shop.due(),
-        line(Kind.LOAD),
-        line(Kind.GAUGE),
-        gravity,
+        points.view(Kind.LOAD),
+        points.view(Kind.GAUGE),
+        points.gravity(),
         frame,
         shop.rod(),
         health,
         lastSigned.isEmpty() ? shop.initials() : lastSigned,
         shop.undoable().orElse(""));
-  }
-
-  private ChecksView.Line line(Kind kind) {
-    GuidedPoints taken = points.get(kind);
-    List<CalibrationPoint> applied = taken.points(applied(kind));
-    try {
-      return new ChecksView.Line(taken, applied, LineCalibration.of(applied));
-    } catch (PoorPointsException e) {
-      return new ChecksView.Line(taken, applied, null);
-    }
-  }
-
-  /** From g or mm as typed to N or mm; standard gravity where nobody has said where. */
-  private DoubleUnaryOperator applied(Kind kind) {
-    LocalGravity here = gravity.orElse(LocalGravity.STANDARD_CGPM_1901);
-    return kind == Kind.LOAD ? here::loadN : mm -> mm;
   }
 
   @Override
@@ -207,7 +171,7 @@ public final class ChecksDesk implements ChecksActions {
     atWork(
         () -> {
           if (kind == Kind.LOAD) {
-            shop.place().hangs(applied(kind).applyAsDouble(known));
+            shop.place().hangs(points.applied(kind, known));
           } else {
             shop.place().lifts(known);
           }
@@ -216,60 +180,22 @@ public final class ChecksDesk implements ChecksActions {
 
   @Override
   public void take(Kind kind, double known, Double reading, Reply reply) {
-    atWork(
-        reply,
-        () -> {
-          if (known < 0) {
-            throw new WorkshopException("what is applied lies at 0 or above");
-          }
-          double taken = reading == null ? fromHead(kind) : reading;
-          change(kind, points.get(kind).plus(known, taken));
-        });
-  }
-
-  private double fromHead(Kind kind) throws WorkshopException {
-    SettledCounts counts = session.settled();
-    SettledCounts.Channel channel = kind == Kind.LOAD ? counts.load() : counts.gauge();
-    BenchSnapshot snapshot = session.snapshot();
-    if (snapshot.link() != LinkState.READING || channel.readings() == 0) {
-      throw new WorkshopException(
-          "no readings come: type what it shows.  " + snapshot.linkInWords());
-    }
-    if (!channel.isStill()) {
-      throw new WorkshopException("It still moves: wait until it stands, then once more.");
-    }
-    return channel.mean();
-  }
-
-  private void change(Kind kind, GuidedPoints next) throws WorkshopException {
-    shop.drafts().leave(kind, next);
-    before.get(kind).push(points.put(kind, next));
+    atWork(reply, () -> points.take(kind, known, reading));
   }
 
   @Override
   public void takeBack(Kind kind) {
-    atWork(
-        () -> {
-          GuidedPoints was = before.get(kind).poll();
-          GuidedPoints next = was == null ? points.get(kind).withoutLast() : was;
-          shop.drafts().leave(kind, next);
-          points.put(kind, next);
-        });
+    atWork(() -> points.takeBack(kind));
   }
 
   @Override
   public void beginAnew(Kind kind) {
-    atWork(() -> change(kind, GuidedPoints.NONE));
+    atWork(() -> points.beginAnew(kind));
   }
 
   @Override
   public void setGravity(LocalGravity here, Reply reply) {
-    atWork(
-        reply,
-        () -> {
-          shop.drafts().gravity(here);
-          gravity = Optional.of(here);
-        });
+    atWork(reply, () -> points.setGravity(here));
   }
 
   @Override
@@ -277,17 +203,21 @@ public final class ChecksDesk implements ChecksActions {
     atWork(
         reply,
         () -> {
-          GuidedPoints taken = points.get(kind);
-          LineCalibration line = LineCalibration.of(taken.points(applied(kind)));
+          GuidedPoints taken = points.taken(kind);
+          LineCalibration line = points.line(kind);
           if (kind == Kind.GAUGE) {
             shop.keep().gauge(line, taken, signature);
           } else {
             LocalGravity here =
-                gravity.orElseThrow(
-                    () -> new WorkshopException("gravity: type it, or the latitude of the bench"));
+                points
+                    .gravity()
+                    .orElseThrow(
+                        () ->
+                            new WorkshopException(
+                                "gravity: type it, or the latitude of the bench"));
             shop.keep().load(line, taken, here, signature);
           }
-          change(kind, GuidedPoints.NONE);
+          points.beginAnew(kind);
           kept(signature);
         });
   }
@@ -302,8 +232,7 @@ public final class ChecksDesk implements ChecksActions {
     atWork(
         reply,
         () -> {
-          LocalGravity here = gravity.orElse(LocalGravity.STANDARD_CGPM_1901);
-          shop.keep().spring(GaugeSpring.of(pushes, here), pushes, signature);
+          shop.keep().spring(GaugeSpring.of(pushes, points.gravityOrStandard()), pushes, signature);
           kept(signature);
         });
   }
