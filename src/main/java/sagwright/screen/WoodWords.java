@@ -95,6 +95,9 @@ public final class WoodWords {
 
   private static String since(Seasoning seasoning) {
     Duration since = seasoning.sinceTurned();
+    if (since.toDays() == 0) {
+      return seasoning.wasTurned() ? "turned today" : "here since today";
+    }
     return (seasoning.wasTurned() ? "turned " : "here for ")
         + days(since.toDays())
         + (seasoning.wasTurned() ? " ago" : "");

@@ -49,10 +49,9 @@ final class ChooseWords {
       parts.add("lies deepest in the ask");
     } else {
       parts.add(
-          (place == 0 ? "comes nearest to the ask, " : "")
+          (place == 0 ? "comes nearest to the ask with " : "stands " + ordinal(place + 1) + " with ")
               + Figures.chancePercent(lead.chance(), view.sureness())
-              + " in 100"
-              + (place == 0 ? "" : " to lie in the ask, " + ordinal(place + 1) + " of these"));
+              + " in 100");
     }
     ShopUnits units = view.units();
     Aim mass = view.order().ask().massG();

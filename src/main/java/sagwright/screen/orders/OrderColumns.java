@@ -15,14 +15,14 @@ final class OrderColumns {
         Column.words("order", 92, row -> row.order().number()),
         Column.words("who for", 206, row -> CallerFields.whoFor(row.order())),
         Column.words("wood", 132, row -> text(row.order().species())),
-        Column.figures("length, mm", 72, 0, row -> row.order().finish().lengthMm()),
-        Column.figures("length, in", 72, 2, row -> Unit.INCH.fromBase(lengthMm(row.order()))),
-        Column.figures("weight, g", 68, 0, row -> mass(row.order(), Unit.GRAM)),
-        Column.figures("weight, oz", 72, 2, row -> mass(row.order(), Unit.OUNCE)),
-        Column.figures("asked, N/mm", 76, 2, row -> row.order().ask().stiffnessNPerMm()),
-        Column.words("asked as", 132, row -> row.order().remarks().askedAs(0)),
-        Column.words("promised", 114, row -> text(row.order().promisedFor())),
-        Column.words("blank", 76, OrdersView.Row::blank));
+        Column.figures("length, mm", 70, 0, row -> row.order().finish().lengthMm()),
+        Column.figures("length, in", 70, 2, row -> Unit.INCH.fromBase(lengthMm(row.order()))),
+        Column.figures("weight, g", 66, 0, row -> mass(row.order(), Unit.GRAM)),
+        Column.figures("weight, oz", 70, 2, row -> mass(row.order(), Unit.OUNCE)),
+        Column.figures("asked, N/mm", 74, 2, row -> row.order().ask().stiffnessNPerMm()),
+        Column.words("asked as", 114, row -> row.order().remarks().askedAs(0)),
+        Column.words("promised", 122, row -> text(row.order().promisedFor())),
+        Column.words("blank", 84, OrdersView.Row::blank));
   }
 
   private static double lengthMm(Order order) {

@@ -40,7 +40,7 @@ public final class SettingsScreen extends Page {
   private final transient SettingsActions actions;
   private final transient Refresh<SettingsView> refresh;
   private final JPanel body =
-      new JPanel(new MigLayout("insets 8 0 0 0, gap 14 6, hidemode 3", "[]30[460::,fill]14[grow]"));
+      new JPanel(new MigLayout("insets 8 0 0 0, gap 14 6, hidemode 3", "[]30[41%,fill]14[grow]"));
   private final JComboBox<String> port = choice("port", List.of());
   private final JComboBox<String> theme = choice("colours", THEMES);
   private final JComboBox<String> length = choice("lengths in", symbols(LENGTHS));

@@ -22,7 +22,7 @@ import net.miginfocom.swing.MigLayout;
  * Named fields one under the other; Enter goes to the next. A field's unit stands behind it; other
  * units may be typed.
  */
-public final class Form extends JPanel {
+public final class Form extends JPanel implements Zoom.Zoomed {
   private static final long serialVersionUID = 1L;
   private static final String FIELD = "hmin 44, growx";
   private static final int UNIT_WIDTH = 52;
@@ -32,6 +32,7 @@ public final class Form extends JPanel {
   private final Map<String, JComponent> fields = new HashMap<>();
   private final Map<JTextField, JLabel> behind = new HashMap<>();
   private final transient Runnable changed;
+  private final int labelWidth;
   private final int behindWidth;
 
   /**
@@ -55,14 +56,29 @@ public final class Form extends JPanel {
   public Form(String name, Runnable changed, int behindWidth, int labelWidth) {
     super(
         new MigLayout(
-            "insets 0 2 0 2, gap 10 4, hidemode 3",
-            "[" + labelWidth + "::][grow,fill,shrinkprio 200]0[]0[]6[" + behindWidth + "::]",
-            ""));
+            "insets 0 2 0 2, gap 10 4, hidemode 3", columns(labelWidth, behindWidth), ""));
+    this.labelWidth = labelWidth;
     this.changed = changed;
     this.behindWidth = behindWidth;
     setName(name);
     setFocusTraversalPolicyProvider(true); // column by column, not row by row across the page
     setFocusTraversalPolicy(new LayoutFocusTraversalPolicy());
+  }
+
+  private static String columns(double labelWidth, double behindWidth) {
+    return String.format(
+        Locale.ROOT,
+        "[%.0f::][grow,fill,shrinkprio 200]0[]0[]6[%.0f::]",
+        labelWidth,
+        behindWidth);
+  }
+
+  @Override
+  public void zoomTo(double zoom) {
+    if (getLayout() instanceof MigLayout layout) {
+      layout.setColumnConstraints(columns(labelWidth * zoom, behindWidth * zoom));
+      revalidate();
+    }
   }
 
   /** A field for text or for a quantity in a unit. */
