@@ -49,7 +49,9 @@ final class ChooseWords {
       parts.add("lies deepest in the ask");
     } else {
       parts.add(
-          (place == 0 ? "comes nearest to the ask with " : "stands " + ordinal(place + 1) + " with ")
+          (place == 0
+                  ? "comes nearest to the ask with "
+                  : "stands " + ordinal(place + 1) + " with ")
               + Figures.chancePercent(lead.chance(), view.sureness())
               + " in 100");
     }

@@ -67,10 +67,7 @@ public final class Form extends JPanel implements Zoom.Zoomed {
 
   private static String columns(double labelWidth, double behindWidth) {
     return String.format(
-        Locale.ROOT,
-        "[%.0f::][grow,fill,shrinkprio 200]0[]0[]6[%.0f::]",
-        labelWidth,
-        behindWidth);
+        Locale.ROOT, "[%.0f::][grow,fill,shrinkprio 200]0[]0[]6[%.0f::]", labelWidth, behindWidth);
   }
 
   @Override
