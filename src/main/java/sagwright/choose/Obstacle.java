@@ -1,6 +1,5 @@
 package sagwright.choose;
 
-import java.util.Locale;
 import sagwright.finish.Cut;
 
 /** Why a blank cannot serve an order at all. There are no other reasons. */
@@ -19,11 +18,18 @@ public sealed interface Obstacle {
   record DoesNotFit(Cut cut) implements Obstacle {
     @Override
     public String inWords() {
-      return String.format(
-          Locale.ROOT,
-          "does not fit: %.3g mm short of the finished round at %.0f mm",
-          -cut.leastSpareMm(),
-          cut.leastSpareAtMm());
+      return "does not fit: "
+          + toHundredths(-cut.leastSpareMm())
+          + " mm short of the finished round at "
+          + Math.round(cut.leastSpareAtMm())
+          + " mm";
+    }
+
+    /** By hand: of a rack of ten thousand all may be too thin. What is missing is never 0.00. */
+    private static String toHundredths(double missingMm) {
+      long hundredths = Math.max(1, Math.round(missingMm * 100));
+      String behindPoint = Long.toString(100 + hundredths % 100).substring(1);
+      return hundredths / 100 + "." + behindPoint;
     }
   }
 }
