@@ -104,7 +104,7 @@ class BlankFormWindowTest {
     typeInto("blank.mass", "372");
     stations("0", "12.1", "", "1490", "3", "");
     keep();
-    waitForFoot("Misread? depth 3 at 1490 mm: cues and their squares have 6 to 80 mm.");
+    waitForFoot("Misread? depth 3 at 1490 mm: cues and their squares have 6 to 80 mm.  Ctrl Enter");
     window.waitForPicked("stations.2.2");
     keep();
     waitForFoot("Misread? mass and diameters make this wood 4974 kg/m³: woods have 300 to 1100.");

@@ -75,6 +75,9 @@ class RackWindowTest {
   void whatIsNoMoreIsFoundByAWordOfTheFilterAndItsRecordIsToBeRead() {
     window.type("ended butt");
     waitForTags("25-002");
+    window.waitUntil(
+        "the foot says why",
+        () -> window.saidBy("foot").startsWith("25-002 is no more: split at the butt."));
     window.press(KeyEvent.VK_ENTER);
     window.waitForFocusOn("Rack.control");
     window.waitUntil(
@@ -97,5 +100,27 @@ class RackWindowTest {
     window.press(KeyEvent.VK_ESCAPE);
     window.waitForFocusOn("rack.filter");
     assertThat(window.markedIn("rack.table")).isEqualTo("25-001");
+  }
+
+  @Test
+  void aLongRecordIsReadToItsEndByKeyboard() throws Exception {
+    for (int i = 0; i < 30; i++) {
+      workshop.notes().add(workshop.blanks().require("25-003"), "turned to look at it, " + i);
+    }
+    window.press(KeyEvent.VK_ENTER);
+    window.waitForFocusOn("Rack.control");
+    pressUntil(KeyEvent.VK_PAGE_DOWN, 600, 10_000);
+    pressUntil(KeyEvent.VK_UP, 0, 0);
+    pressUntil(KeyEvent.VK_DOWN, 1, 600);
+  }
+
+  private void pressUntil(int keyCode, int leastPx, int mostPx) {
+    window.waitUntil(
+        "the record is moved to " + leastPx + " … " + mostPx,
+        () -> {
+          window.press(keyCode);
+          int at = window.scrolledDown("record.scroll");
+          return at >= leastPx && at <= mostPx;
+        });
   }
 }

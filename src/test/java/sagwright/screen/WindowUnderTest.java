@@ -14,6 +14,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
+import javax.swing.JScrollPane;
 import javax.swing.JTable;
 import javax.swing.text.JTextComponent;
 import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
@@ -119,6 +120,12 @@ final class WindowUnderTest implements AutoCloseable {
 
   boolean isSeen(String name) {
     return GuiActionRunner.execute(() -> named(name).isShowing());
+  }
+
+  /** How far a part is scrolled down, in pixels. */
+  int scrolledDown(String name) {
+    return GuiActionRunner.execute(
+        () -> ((JScrollPane) named(name)).getVerticalScrollBar().getValue());
   }
 
   /** What stands in a field. */

@@ -55,6 +55,7 @@ final class BlankForm extends JPanel {
   private final ShaftPicture drawing = new ShaftPicture("blank.drawing", WANTING);
   private final ShopUnits units;
   private final transient Runnable changed;
+  private final transient DoubtsAsked asked = new DoubtsAsked();
   private boolean isFilling = true;
   private List<String> woods = List.of();
 
@@ -104,6 +105,7 @@ final class BlankForm extends JPanel {
   /** Empties the form for a new blank; what a whole lot has alike stays. */
   void begin(RackView view) {
     isFilling = true;
+    asked.begin();
     fillChoices(view);
     tag.setEnabled(true);
     tag.setText("");
@@ -150,28 +152,17 @@ final class BlankForm extends JPanel {
   }
 
   /** What of an entry can hardly be, each to be asked about; what causes another goes before it. */
-  List<Doubt> doubts(BlankEntry entry) {
+  private List<Doubt> doubts(BlankEntry entry) {
     List<Doubt> doubts = new ArrayList<>(stations.doubts());
     try {
       taper(entry)
           .map(taper -> LikelyShaft.unlikelyKgM3(taper, entry.massG(), entry.stage()))
           .filter(OptionalDouble::isPresent)
-          .ifPresent(unlikely -> doubts.add(tooDenseOrLight(unlikely.getAsDouble())));
+          .ifPresent(unlikely -> doubts.add(Doubt.ofDensity(unlikely.getAsDouble())));
     } catch (IllegalArgumentException e) {
       // stations that make no shaft are refused, not doubted
     }
     return doubts;
-  }
-
-  private static Doubt tooDenseOrLight(double densityKgM3) {
-    String words =
-        String.format(
-            Locale.ROOT,
-            "mass and diameters make this wood %.0f kg/m³: woods have %.0f to %.0f",
-            densityKgM3,
-            LikelyShaft.LEAST_KG_M3,
-            LikelyShaft.GREATEST_KG_M3);
-    return new Doubt(words, "mass");
   }
 
   /** What stands out while it is typed: a misreading, or a wood that is not known. */
@@ -191,20 +182,22 @@ final class BlankForm extends JPanel {
     return complaint.getMessage();
   }
 
-  void focusOn(String field) {
+  private void focusOn(String field) {
     is.focusOn(field);
     seen.form().focusOn(field);
     stations.focusOn(field);
   }
 
   /**
-   * What is typed, or null where it cannot be read; then the complaint says what and where.
+   * What is typed, or null where it cannot be read or can hardly be; then the complaint says what
+   * and where, or asks.
    *
    * @param complain hears one line
    */
   BlankEntry read(Consumer<String> complain) {
     try {
-      return typed();
+      BlankEntry entry = typed();
+      return asked.ask(doubts(entry), complain, this::focusOn) ? null : entry;
     } catch (ComplaintException e) {
       complain.accept(e.getMessage());
       focusOn(e.field());

@@ -69,7 +69,7 @@ final class RackList extends JPanel {
   }
 
   private static String stage(RackView.Row row) {
-    return row.isEnded() ? ENDED + ": " + row.endedWhy() : row.stage();
+    return row.isEnded() ? row.endedWhy() : row.stage();
   }
 
   void show(List<RackView.Row> blanks) {
@@ -102,6 +102,11 @@ final class RackList extends JPanel {
   /** Marks the blank of a tag, where it is seen. */
   void select(String tag) {
     table.select(row -> row.tag().equals(tag));
+  }
+
+  /** Another row is marked, or none. */
+  void whenMarked(Runnable marked) {
+    table.getSelectionModel().addListSelectionListener(e -> marked.run());
   }
 
   RackView.Row selected() {

@@ -3,8 +3,6 @@ package sagwright.screen.rack;
 import java.awt.CardLayout;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
-import java.util.HashSet;
-import java.util.Set;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.KeyStroke;
@@ -19,15 +17,18 @@ import sagwright.screen.theme.Theme;
 import sagwright.screen.theme.UnderlinedField;
 
 /**
- * The rack. What is typed filters the list, Enter opens a record, Ctrl N writes a new blank down,
- * Ctrl S and Ctrl R sort; on a record Enter lays the blank on the bench, M measures it anew, W
- * weighs it, P says how it is spliced, A adds a note, E ends it; Esc goes back, Ctrl Z takes the
- * last action back.
+ * The rack. What is typed filters the list, the arrows and Page Down move in it and in a record,
+ * Enter opens a record, Ctrl N writes a new blank down, Ctrl S and Ctrl R sort; on a record Enter
+ * lays the blank on the bench, M measures it anew, W weighs it, P says how it is spliced, A adds a
+ * note, E ends it; Esc goes back, Ctrl Z takes the last action back.
  */
 public final class RackScreen extends Page {
   private static final long serialVersionUID = 1L;
   private static final KeyStroke KEEP =
       KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, InputEvent.CTRL_DOWN_MASK);
+
+  /** So many rows, or events of a record, does Page Down go on. */
+  private static final int PAGE = 6;
 
   /** What the page shows. */
   private enum Side {
@@ -53,9 +54,6 @@ public final class RackScreen extends Page {
   private boolean isNew;
   private String complaint = "";
 
-  /** What was doubted, and kept as it was: it is asked once. */
-  private final Set<String> confirmed = new HashSet<>();
-
   public RackScreen(Mailbox<RackView> mailbox, RackActions actions) {
     super("Rack");
     this.actions = actions;
@@ -77,6 +75,7 @@ public final class RackScreen extends Page {
     keys();
     this.refresh = new Refresh<>(mailbox, this::show);
     refresh.now();
+    list.whenMarked(this::words);
     words();
   }
 
@@ -101,6 +100,8 @@ public final class RackScreen extends Page {
     filter.addActionListener(e -> openSelected());
     key(KeyStroke.getKeyStroke(KeyEvent.VK_UP, 0), () -> move(-1));
     key(KeyStroke.getKeyStroke(KeyEvent.VK_DOWN, 0), () -> move(1));
+    key(KeyStroke.getKeyStroke(KeyEvent.VK_PAGE_UP, 0), () -> move(-PAGE));
+    key(KeyStroke.getKeyStroke(KeyEvent.VK_PAGE_DOWN, 0), () -> move(PAGE));
     sortKey(KeyEvent.VK_S, 0, () -> list.sortByNext(1));
     sortKey(KeyEvent.VK_S, InputEvent.SHIFT_DOWN_MASK, () -> list.sortByNext(-1));
     sortKey(KeyEvent.VK_R, 0, list::sortTheOtherWay);
@@ -149,14 +150,14 @@ public final class RackScreen extends Page {
       case LIST -> {
         title.setText("Rack");
         details.setText(list.count(view.blanks()));
-        say(RackWords.LIST, RackWords.LIST_MORE);
+        say(listSays(), RackWords.LIST_MORE);
         control().say("New blank", "Ctrl N");
       }
       case RECORD -> {
         title.setText(view.open().tag());
         details.setText(view.open().details());
         if (view.open().isEnded()) {
-          say(RackWords.ended(view.open().endedWhy()), RackWords.ENDED_MORE);
+          say(RackWords.ended("It", view.open().endedWhy()), RackWords.ENDED_MORE);
           control().say("To the rack", "Esc");
         } else {
           say(RackWords.RECORD, RackWords.RECORD_MORE);
@@ -171,6 +172,14 @@ public final class RackScreen extends Page {
       }
       default -> throw new IllegalStateException(side.name());
     }
+  }
+
+  /** Of what is no more, why: the list may have no room for it. */
+  private String listSays() {
+    RackView.Row marked = list.selected();
+    return marked != null && marked.isEnded()
+        ? RackWords.ended(marked.tag(), marked.endedWhy())
+        : RackWords.LIST;
   }
 
   /** What was complained of, or has been done, goes before what can be done. */
@@ -221,6 +230,8 @@ public final class RackScreen extends Page {
   private void move(int by) {
     if (side == Side.LIST) {
       list.move(by);
+    } else if (side == Side.RECORD) {
+      record.move(by);
     }
   }
 
@@ -302,13 +313,6 @@ public final class RackScreen extends Page {
     if (entry == null) {
       return;
     }
-    for (Doubt doubt : form.doubts(entry)) {
-      if (confirmed.add(doubt.words())) {
-        complain(RackWords.confirm(doubt));
-        form.focusOn(doubt.field());
-        return;
-      }
-    }
     Reply reply =
         Reply.onEventThread(() -> openRecord(entry.tag()), why -> complain(form.refused(why)));
     if (isNew) {
@@ -352,7 +356,6 @@ public final class RackScreen extends Page {
   private void turnTo(Side to) {
     side = to;
     complaint = "";
-    confirmed.clear();
     cards.show(sides, to.name());
     if (to == Side.RECORD) {
       list.select(view.open().tag());

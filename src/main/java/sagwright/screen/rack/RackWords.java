@@ -19,8 +19,8 @@ final class RackWords {
           + " back.  What was measured stays: a newer entry follows it.";
 
   /** The same where the blank is no more. */
-  static String ended(String why) {
-    return "It is no more: " + why + ".";
+  static String ended(String what, String why) {
+    return what + " is no more: " + why + ".";
   }
 
   static final String ENDED_MORE =
@@ -38,8 +38,13 @@ final class RackWords {
     return new Said("Misread? " + doubt.words() + ".", OTHER_UNITS);
   }
 
-  /** The same where it is to be kept. */
-  static String confirm(Doubt doubt) {
-    return "Misread? " + doubt.words() + ".  Ctrl Enter again keeps it as it is.";
+  /**
+   * The same where it is to be kept.
+   *
+   * @param isLast whether nothing else is doubted
+   */
+  static String confirm(Doubt doubt, boolean isLast) {
+    String yes = isLast ? "keeps it as it is." : "says that it is so.";
+    return "Misread? " + doubt.words() + ".  Ctrl Enter again " + yes;
   }
 }

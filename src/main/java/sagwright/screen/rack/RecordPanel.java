@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JScrollBar;
 import javax.swing.JScrollPane;
 import net.miginfocom.swing.MigLayout;
 import sagwright.drawing.FinishDrawing;
@@ -19,6 +20,8 @@ final class RecordPanel extends JPanel {
   private final ShaftPicture shaft = new ShaftPicture("record.shaft", "not measured yet");
   private final JLabel wood = Text.second("");
   private final TimeLine events = new TimeLine();
+  private String shown = "";
+  private final JScrollPane scroll = Lists.scrolled(events);
 
   /** What is done to a blank that is still there. */
   private final List<QuietButton> ofBlank = new ArrayList<>();
@@ -27,7 +30,7 @@ final class RecordPanel extends JPanel {
     super(new MigLayout("insets 4 0 0 0, gap 0 8", "[grow,fill]", "[][grow,fill][]"));
     setName("rack.record");
     add(shaft, "growx, hmin pref, wrap");
-    JScrollPane scroll = Lists.scrolled(events);
+    scroll.setName("record.scroll");
     add(scroll, "grow, hmin 100, wrap");
     JPanel doings = new JPanel(new MigLayout("insets 0, gap 16 0, hidemode 3", "", "[center]"));
     quiet(doings, "back", "back to the rack", "Esc", keys.back());
@@ -56,10 +59,20 @@ final class RecordPanel extends JPanel {
     return button;
   }
 
+  /** Moves the time line by so many of its events. */
+  void move(int by) {
+    JScrollBar bar = scroll.getVerticalScrollBar();
+    bar.setValue(bar.getValue() + by * events.eventHeight());
+  }
+
   void show(RackView.Opened record) {
     shaft.show(FinishDrawing.Scene.of(record.taper()));
     wood.setText(record.isEnded() ? "" : record.wood());
     ofBlank.forEach(button -> button.setVisible(!record.isEnded()));
     events.show(record.events());
+    if (!record.tag().equals(shown)) {
+      shown = record.tag();
+      scroll.getVerticalScrollBar().setValue(0); // another record begins at its top
+    }
   }
 }

@@ -187,15 +187,7 @@ final class StationsForm extends JPanel {
   }
 
   private static Doubt unlikely(String what, double mm, Calipers at, int line) {
-    String words =
-        String.format(
-            "%s %s at %s mm: cues and their squares have %s to %s mm",
-            what,
-            Figures.asTyped(mm),
-            Figures.asTyped(at.xMm()),
-            Figures.asTyped(LikelyShaft.LEAST_MM),
-            Figures.asTyped(LikelyShaft.GREATEST_MM));
-    return new Doubt(words, field(line, what));
+    return Doubt.ofDiameter(what, mm, Figures.asTyped(at.xMm()) + " mm", field(line, what));
   }
 
   private static String field(int line, String what) {

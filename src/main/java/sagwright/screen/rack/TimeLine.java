@@ -36,8 +36,13 @@ final class TimeLine extends Picture {
 
   @Override
   public Dimension getPreferredSize() {
-    Dimension one = super.getPreferredSize();
-    return new Dimension(one.width, one.height * Math.max(1, events.size()));
+    return new Dimension(
+        super.getPreferredSize().width, eventHeight() * Math.max(1, events.size()));
+  }
+
+  /** Of one event, in pixels. */
+  int eventHeight() {
+    return super.getPreferredSize().height;
   }
 
   @Override
