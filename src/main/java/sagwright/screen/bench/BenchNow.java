@@ -72,18 +72,26 @@ final class BenchNow {
     long now = System.nanoTime();
     if (now - lastViewNanos >= VIEW_EVERY_NANOS) {
       lastViewNanos = now;
-      mailbox.put(guessing.over(views.of(state, snapshot, units)));
+      show(snapshot);
     }
+  }
+
+  private void show(BenchSnapshot snapshot) {
+    BenchState shown;
+    do {
+      shown = state;
+      mailbox.put(guessing.over(views.of(shown, snapshot, units)));
+    } while (!shown.equals(state)); // what another thread has just shown must not stay covered
   }
 
   void become(BenchState next) {
     state = next;
-    mailbox.put(guessing.over(views.of(next, session.snapshot(), units)));
+    show(session.snapshot());
   }
 
   void speakIn(ShopUnits next) {
     units = next;
-    mailbox.put(guessing.over(views.of(state, session.snapshot(), units)));
+    show(session.snapshot());
   }
 
   /** The same but for where it stands. */
