@@ -117,7 +117,7 @@ final class StandingBlanks {
     }
   }
 
-  /** Carries a fault out of a stream. */
+  /** Carries a fault from another thread. */
   private static final class Unreadable extends RuntimeException {
     private static final long serialVersionUID = 1L;
     private final WorkshopException cause;
