@@ -30,10 +30,9 @@ final class BehindPanel extends JPanel {
   BehindPanel(Runnable back) {
     super(new BorderLayout());
     setName("behind");
-    QuietButton button = new QuietButton("behind.back", "back to the bench", "Esc");
-    button.addActionListener(e -> back.run());
     JPanel foot = new JPanel(new BorderLayout());
-    foot.add(button, BorderLayout.LINE_START);
+    foot.add(
+        new QuietButton("behind.back", "back to the bench", "Esc", back), BorderLayout.LINE_START);
     add(sheet, BorderLayout.CENTER);
     add(foot, BorderLayout.PAGE_END);
   }

@@ -50,25 +50,19 @@ final class BenchBody extends JPanel implements Zoom.Zoomed {
     this.guess = guess;
     setLayout(null);
     setName("bench.body");
-    turn = quiet("bench.turn", "turn by 90°", "T", ways.turnOn());
-    handRead = quiet("bench.handRead", "type in a run", "H", ways.typeIn());
-    behind = quiet("bench.behind", "± is 95 %: why", "W", ways.lookBehind());
-    survey = quiet("bench.survey", "all runs", "S", ways.survey());
-    bow = quiet("bench.bow", "bow", "R", ways.roll());
-    learning = quiet("bench.learning", HAND, "G", ways.learn());
-    finished = quiet("bench.finished", "the cue", "F", ways.finished());
+    turn = new QuietButton("bench.turn", "turn by 90°", "T", ways.turnOn());
+    handRead = new QuietButton("bench.handRead", "type in a run", "H", ways.typeIn());
+    behind = new QuietButton("bench.behind", "± is 95 %: why", "W", ways.lookBehind());
+    survey = new QuietButton("bench.survey", "all runs", "S", ways.survey());
+    bow = new QuietButton("bench.bow", "bow", "R", ways.roll());
+    learning = new QuietButton("bench.learning", HAND, "G", ways.learn());
+    finished = new QuietButton("bench.finished", "the cue", "F", ways.finished());
     for (JComponent part :
         new JComponent[] {
           stage, finished, survey, bow, learning, guess, plot, behind, answer, turns, turn, handRead
         }) {
       add(part);
     }
-  }
-
-  private static QuietButton quiet(String name, String words, String key, Runnable run) {
-    QuietButton button = new QuietButton(name, words, key);
-    button.addActionListener(e -> run.run());
-    return button;
   }
 
   void show(BenchView view) {

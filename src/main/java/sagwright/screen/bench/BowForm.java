@@ -55,9 +55,7 @@ final class BowForm extends JPanel {
       words.add(Text.plain(line));
     }
     add(words, "aligny top, wrap");
-    QuietButton leave = new QuietButton("bow.back", "back to the bench", "Esc");
-    leave.addActionListener(e -> back.run());
-    add(leave, "");
+    add(new QuietButton("bow.back", "back to the bench", "Esc", back), "");
   }
 
   /** Empties the form, but for the usual turns, and goes to its first field. */

@@ -36,12 +36,12 @@ final class FinishedPanel extends JPanel {
   FinishedPanel(Runnable back) {
     super(new MigLayout("insets 0, gap 0 6, wrap", "[grow,fill]", "[grow,fill][][fill][]"));
     setName("finished");
-    QuietButton toBench = new QuietButton("finished.back", "back to the bench", "Esc");
-    toBench.addActionListener(e -> back.run());
     add(drawing, "hmin 168");
     add(plan);
     add(notes, "hmin 136");
-    add(toBench, "growx 0, aligny bottom");
+    add(
+        new QuietButton("finished.back", "back to the bench", "Esc", back),
+        "growx 0, aligny bottom");
     showCue();
   }
 

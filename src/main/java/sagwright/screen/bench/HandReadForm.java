@@ -70,9 +70,7 @@ final class HandReadForm extends JPanel {
     add(loads, "hmin 44, wrap");
     JScrollPane scroll = Lists.scrolled(pairs);
     add(scroll, "grow, hmin 100, wrap");
-    QuietButton leave = new QuietButton("handRead.back", "back to the bench", "Esc");
-    leave.addActionListener(e -> back.run());
-    add(leave, "");
+    add(new QuietButton("handRead.back", "back to the bench", "Esc", back), "");
   }
 
   /**

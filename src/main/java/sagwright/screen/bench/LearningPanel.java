@@ -31,9 +31,7 @@ final class LearningPanel extends JPanel {
     super(new BorderLayout());
     setName("learning");
     JPanel foot = new JPanel(new MigLayout("insets 0"));
-    QuietButton leave = new QuietButton("learning.back", "back to the bench", "Esc");
-    leave.addActionListener(e -> back.run());
-    foot.add(leave);
+    foot.add(new QuietButton("learning.back", "back to the bench", "Esc", back));
     add(sheet, BorderLayout.CENTER);
     add(foot, BorderLayout.PAGE_END);
   }

@@ -16,9 +16,12 @@ final class QuestionStrip extends JPanel {
     add(Text.label(question.words(), 20, true), "span, wmin 0, wrap");
     for (BenchView.Offer offer : question.offers()) {
       String key = String.valueOf(BenchScreen.keyOf(offer.choice())).toUpperCase(Locale.ROOT);
-      QuietButton button = new QuietButton("question." + offer.choice(), offer.words(), key);
-      button.addActionListener(e -> actions.answer(offer.choice()));
-      add(button);
+      add(
+          new QuietButton(
+              "question." + offer.choice(),
+              offer.words(),
+              key,
+              () -> actions.answer(offer.choice())));
     }
   }
 }

@@ -32,19 +32,13 @@ final class SurveyPanel extends JPanel {
   SurveyPanel(Runnable back, Runnable measureNext, Runnable usual) {
     super(new BorderLayout());
     setName("survey");
-    next = quiet("survey.next", "set up as proposed first", "M", measureNext);
+    next = new QuietButton("survey.next", "set up as proposed first", "M", measureNext);
     JPanel foot = new JPanel(new MigLayout("insets 0, gap 24 0"));
-    foot.add(quiet("survey.back", "back to the bench", "Esc", back));
+    foot.add(new QuietButton("survey.back", "back to the bench", "Esc", back));
     foot.add(next);
-    foot.add(quiet("survey.usual", "the usual set-up", "U", usual));
+    foot.add(new QuietButton("survey.usual", "the usual set-up", "U", usual));
     add(sheet, BorderLayout.CENTER);
     add(foot, BorderLayout.PAGE_END);
-  }
-
-  private static QuietButton quiet(String name, String words, String key, Runnable run) {
-    QuietButton button = new QuietButton(name, words, key);
-    button.addActionListener(e -> run.run());
-    return button;
   }
 
   void show(BenchView view) {

@@ -79,9 +79,9 @@ public final class ChecksScreen extends Page {
     words.forEach(
         (letter, word) -> {
           String key = String.valueOf(Character.toUpperCase(letter));
-          QuietButton way = new QuietButton("checks.to." + letter, word, key);
-          way.addActionListener(e -> turnTo(byLetter.get(letter)));
-          ways.add(way);
+          ways.add(
+              new QuietButton(
+                  "checks.to." + letter, word, key, () -> turnTo(byLetter.get(letter))));
         });
     return ways;
   }

@@ -89,12 +89,15 @@ final class LineCard extends SignedCard {
     JPanel list = new JPanel(new MigLayout("insets 0, gap 0 4", "[grow,fill]", "[grow,fill][]"));
     list.add(Lists.scrolled(table), "grow, hmin 60, wrap");
     JPanel doings = new JPanel(new MigLayout("insets 0, gap 14 0"));
-    QuietButton back = new QuietButton(name(kind) + ".takeBack", "take the last back", "Ctrl Z");
-    back.addActionListener(e -> actions.takeBack(kind));
-    QuietButton anew = new QuietButton(name(kind) + ".anew", "begin anew", "Ctrl N");
-    anew.addActionListener(e -> actions.beginAnew(kind));
-    doings.add(back);
-    doings.add(anew);
+    doings.add(
+        new QuietButton(
+            name(kind) + ".takeBack",
+            "take the last back",
+            "Ctrl Z",
+            () -> actions.takeBack(kind)));
+    doings.add(
+        new QuietButton(
+            name(kind) + ".anew", "begin anew", "Ctrl N", () -> actions.beginAnew(kind)));
     list.add(doings);
     add(list, "spany 2, grow, hmin 100");
     add(terms, "newline, skip 1, growx, hmin pref, wrap");

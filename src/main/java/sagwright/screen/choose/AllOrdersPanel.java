@@ -42,9 +42,8 @@ final class AllOrdersPanel extends JPanel {
                 Column.written("chance, in 100", 90, this::chance, line -> of(line.inTurn())),
                 Column.words("beside its turn", 190, this::besideItsTurn)));
     table.whenOpened(open);
-    QuietButton button = new QuietButton("choose.all.back", "back to the order", "Esc");
+    QuietButton button = new QuietButton("choose.all.back", "back to the order", "Esc", back);
     button.setFocusable(false);
-    button.addActionListener(e -> back.run());
     sums.setName("choose.all.sums");
     add(sums, "wmin 0, wrap");
     add(Lists.scrolled(table), "grow, hmin 100, wrap");

@@ -64,9 +64,8 @@ final class ChooseBody extends JPanel implements Zoom.Zoomed {
 
   /** These have keys of their own: the focus stays with the list. */
   private static QuietButton quiet(String name, String words, String key, Runnable run) {
-    QuietButton button = new QuietButton(name, words, key);
+    QuietButton button = new QuietButton(name, words, key, run);
     button.setFocusable(false);
-    button.addActionListener(e -> run.run());
     return button;
   }
 

@@ -25,9 +25,8 @@ final class CloselyPanel extends JPanel {
     add(spare, "grow, wmin 0, hmin 180");
     add(curves, "grow, wmin 0, hmin 180, wrap");
     add(sideBySide, "span 2, grow, wrap");
-    QuietButton button = new QuietButton("choose.closely.back", "back to all blanks", "Esc");
+    QuietButton button = new QuietButton("choose.closely.back", "back to all blanks", "Esc", back);
     button.setFocusable(false);
-    button.addActionListener(e -> back.run());
     add(button, "span 2, growx 0, alignx left");
   }
 

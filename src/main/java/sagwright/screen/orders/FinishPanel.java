@@ -31,9 +31,12 @@ final class FinishPanel extends JPanel {
   private final transient Consumer<List<Weight>> takeWeights;
   private final ShaftPicture drawing = new ShaftPicture("order.drawing", BEGIN);
   private final PlanPicture plan;
-  private final QuietButton next = new QuietButton("order.next", "next blank", "Ctrl B");
-  private final QuietButton take = new QuietButton("order.lead", "take this lead", "Ctrl L");
-  private final QuietButton back = new QuietButton("order.back", "take it back", "Ctrl Z");
+  private final QuietButton next =
+      new QuietButton("order.next", "next blank", "Ctrl B", this::nextBlank);
+  private final QuietButton take =
+      new QuietButton("order.lead", "take this lead", "Ctrl L", this::takeLead);
+  private final QuietButton back =
+      new QuietButton("order.back", "take it back", "Ctrl Z", this::takeBack);
   private final transient Deque<List<Weight>> before = new ArrayDeque<>();
   private transient WordScale words;
   private transient Order order;
@@ -49,9 +52,6 @@ final class FinishPanel extends JPanel {
     this.units = units;
     this.takeWeights = takeWeights;
     this.plan = new PlanPicture("order.plan");
-    next.addActionListener(e -> nextBlank());
-    take.addActionListener(e -> takeLead());
-    back.addActionListener(e -> takeBack());
     JPanel keys = new JPanel(new MigLayout("insets 0, gap 4 0, hidemode 3"));
     keys.setOpaque(false);
     keys.add(next);

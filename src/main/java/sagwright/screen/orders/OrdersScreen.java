@@ -34,7 +34,8 @@ public final class OrdersScreen extends Page {
   private final JPanel sides = new JPanel(cards);
   private final JLabel title = Text.title("Orders");
   private final JLabel details = Text.second("");
-  private final QuietButton turning = new QuietButton("order.turn", "next leaf", "Page Down");
+  private final QuietButton turning =
+      new QuietButton("order.turn", "next leaf", "Page Down", () -> turn(1));
   private final RowTable<OrdersView.Row> table;
   private final OrderForm form;
   private final FinishPanel finish;
@@ -56,7 +57,6 @@ public final class OrdersScreen extends Page {
     sides.add(Lists.scrolled(table), LIST);
     sides.add(empty, EMPTY);
     sides.add(withPlan(form, finish), FORM);
-    turning.addActionListener(e -> turn(1));
     JPanel head = head("[]14[grow][]", title, details, turning);
     JPanel body = new JPanel(new BorderLayout());
     body.add(sides, BorderLayout.CENTER);

@@ -53,8 +53,7 @@ final class RecordPanel extends JPanel {
       Runnable end) {}
 
   private static QuietButton quiet(JPanel to, String name, String words, String key, Runnable run) {
-    QuietButton button = new QuietButton("record." + name, words, key);
-    button.addActionListener(e -> run.run());
+    QuietButton button = new QuietButton("record." + name, words, key, run);
     to.add(button);
     return button;
   }

@@ -19,10 +19,12 @@ public final class QuietButton extends PaintedButton {
 
   /**
    * @param key as written behind the words; empty for none
+   * @param does what the key does, too
    */
-  public QuietButton(String name, String words, String key) {
+  public QuietButton(String name, String words, String key, Runnable does) {
     super(name, words);
     this.key = key;
+    addActionListener(e -> does.run());
     getAccessibleContext().setAccessibleName(words);
     getAccessibleContext().setAccessibleDescription(key.isEmpty() ? words : "key " + key);
   }
