@@ -40,8 +40,8 @@ final class WoodHint {
   static String whatFollows() {
     return String.format(
         Locale.ROOT,
-        "A wood not known is bent to %.0f MPa at the most, no published figures stand beside it,"
-            + "  and an order for another name passes it by.",
+        "A wood not known is bent to %.0f MPa at the most, and no published figure stands beside"
+            + " it.  An order for another name passes it by.",
         SafeStress.FOR_UNKNOWN_STRENGTH_MPA);
   }
 }
