@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.AWTEvent;
 import java.awt.Component;
+import java.awt.KeyboardFocusManager;
 import java.awt.Toolkit;
 import java.awt.event.AWTEventListener;
 import java.awt.event.KeyEvent;
@@ -178,16 +179,28 @@ final class WindowUnderTest implements AutoCloseable {
                 }));
   }
 
-  /** Presses Tab until a part has the focus. */
+  /** Presses Tab until a part has the focus, each once the one before has led on. */
   void tabTo(String name) {
     for (int i = 0; i < MOST_TABS; i++) {
+      waitUntil("something has the focus", () -> focusOwner() != null);
       if (GuiActionRunner.execute(() -> named(name).isFocusOwner())) {
         return;
       }
+      Component before = focusOwner();
       press(KeyEvent.VK_TAB);
-      frame.robot().waitForIdle();
+      waitUntil(
+          "Tab leads on",
+          () -> {
+            Component now = focusOwner();
+            return now != null && !now.equals(before);
+          });
     }
     throw new AssertionError("Tab does not lead to " + name);
+  }
+
+  private static Component focusOwner() {
+    return GuiActionRunner.execute(
+        () -> KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner());
   }
 
   void waitUntil(String what, BooleanSupplier holds) {
