@@ -1,7 +1,6 @@
 package sagwright.screen.theme;
 
 import java.awt.AWTKeyStroke;
-import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.KeyboardFocusManager;
 import java.awt.event.InputEvent;
@@ -10,14 +9,11 @@ import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import java.util.function.Predicate;
-import javax.swing.BorderFactory;
-import javax.swing.JLabel;
 import javax.swing.JTable;
 import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
@@ -25,10 +21,7 @@ import javax.swing.RowFilter;
 import javax.swing.RowSorter.SortKey;
 import javax.swing.SortOrder;
 import javax.swing.SwingConstants;
-import javax.swing.border.Border;
 import javax.swing.table.AbstractTableModel;
-import javax.swing.table.DefaultTableCellRenderer;
-import javax.swing.table.TableCellRenderer;
 import javax.swing.table.TableRowSorter;
 import sagwright.quantity.Figures;
 
@@ -73,16 +66,6 @@ public final class RowTable<R> extends JTable implements Zoom.Zoomed {
     }
   }
 
-  /** A picked row is told by a bar at its left, not by its colour alone. */
-  private static final int MARK = 4;
-
-  /** Heights of the head at zoom 1. */
-  private static final int HEAD = 28;
-
-  private static final int HEAD_OF_TWO_LINES = 40;
-  private static final int ROOM_LEFT = 14;
-  private static final int ROOM_RIGHT = 8;
-
   private final Rows<R> rows;
   private final transient TableRowSorter<Rows<R>> sorter;
 
@@ -105,10 +88,11 @@ public final class RowTable<R> extends JTable implements Zoom.Zoomed {
     setFillsViewportHeight(true);
     setIntercellSpacing(new Dimension(0, 1));
     getTableHeader().setReorderingAllowed(false);
-    getTableHeader().setDefaultRenderer(new Head(getTableHeader().getDefaultRenderer()));
+    getTableHeader()
+        .setDefaultRenderer(new RowHead<>(rows.columns, getTableHeader().getDefaultRenderer()));
     getTableHeader().setFont(Theme.style().lettering().regular(14));
-    setDefaultRenderer(String.class, new Cell(SwingConstants.LEADING));
-    setDefaultRenderer(Double.class, new Cell(SwingConstants.TRAILING));
+    setDefaultRenderer(String.class, new RowCell<>(rows.columns, SwingConstants.LEADING));
+    setDefaultRenderer(Double.class, new RowCell<>(rows.columns, SwingConstants.TRAILING));
     sizeColumns(1); // until the window is resized nobody zooms it
     // function keys open pages, Tab leaves the table
     for (int key = KeyEvent.VK_F1; key <= KeyEvent.VK_F12; key++) {
@@ -239,8 +223,7 @@ public final class RowTable<R> extends JTable implements Zoom.Zoomed {
           .getColumn(i)
           .setPreferredWidth((int) Math.round(rows.columns.get(i).width() * zoom));
     }
-    boolean hasUnits = rows.columns.stream().anyMatch(column -> column.title().contains(", "));
-    int height = (int) Math.round((hasUnits ? HEAD_OF_TWO_LINES : HEAD) * zoom);
+    int height = (int) Math.round(RowHead.heightAtZoomOne(rows.columns) * zoom);
     getTableHeader().setPreferredSize(new Dimension(1, height)); // the width is the table's
   }
 
@@ -287,76 +270,6 @@ public final class RowTable<R> extends JTable implements Zoom.Zoomed {
     @Override
     public Object getValueAt(int row, int column) {
       return columns.get(column).value().apply(rows.get(row));
-    }
-  }
-
-  /** The first column is what a row is called: bold. */
-  private final class Cell extends DefaultTableCellRenderer {
-    private static final long serialVersionUID = 1L;
-
-    Cell(int alignment) {
-      setHorizontalAlignment(alignment);
-    }
-
-    @Override
-    public Component getTableCellRendererComponent(
-        JTable table, Object value, boolean selected, boolean focused, int row, int column) {
-      Column<R> at = rows.columns.get(column);
-      Object shown = value;
-      if (at.isFigures()) {
-        shown = value == null ? "–" : at.text().apply((Double) value);
-      }
-      super.getTableCellRendererComponent(table, shown, selected, false, row, column);
-      if (column == 0) {
-        setFont(Theme.style().lettering().semiBold(table.getFont().getSize2D() * 1.15));
-      }
-      Border room = BorderFactory.createEmptyBorder(0, column == 0 ? 8 : ROOM_LEFT, 0, ROOM_RIGHT);
-      boolean marked = column == 0 && selected;
-      Border mark =
-          BorderFactory.createMatteBorder(
-              0, MARK, 0, 0, marked ? Theme.style().palette().brass() : table.getBackground());
-      setBorder(column == 0 ? BorderFactory.createCompoundBorder(mark, room) : room);
-      return this;
-    }
-  }
-
-  private final class Head implements TableCellRenderer {
-    private final TableCellRenderer plain;
-
-    /** A unit behind a comma goes under its name. */
-    private static String inTwoLines(String title, boolean figures) {
-      int comma = title.indexOf(", ");
-      return comma < 0
-          ? title
-          : "<html><div align="
-              + (figures ? "right" : "left")
-              + ">"
-              + title.substring(0, comma)
-              + "<br>"
-              + title.substring(comma + 2)
-              + "</div></html>";
-    }
-
-    Head(TableCellRenderer plain) {
-      this.plain = plain;
-    }
-
-    @Override
-    public Component getTableCellRendererComponent(
-        JTable table, Object value, boolean selected, boolean focused, int row, int column) {
-      Component head =
-          plain.getTableCellRendererComponent(table, value, selected, focused, row, column);
-      if (head instanceof JLabel label) {
-        boolean figures = rows.columns.get(column).isFigures();
-        label.setHorizontalAlignment(figures ? SwingConstants.TRAILING : SwingConstants.LEADING);
-        int left = column == 0 ? MARK + 8 : ROOM_LEFT;
-        label.setBorder(BorderFactory.createEmptyBorder(0, left, 0, ROOM_RIGHT));
-        label.setText(inTwoLines(String.valueOf(value), figures));
-        label
-            .getAccessibleContext()
-            .setAccessibleName(String.valueOf(value).toLowerCase(Locale.ROOT));
-      }
-      return head;
     }
   }
 }
