@@ -32,7 +32,7 @@ public class EvaluationBenchmark {
   private final Evaluator evaluator = new Evaluator(SpeciesTable.published());
   private final List<BendTest> tests =
       IntStream.rangeClosed(1, 64)
-          .mapToObj(seed -> ExampleTest.of(ExampleTest.MIDDLE, 1000, seed))
+          .mapToObj(seed -> BenchmarkedBend.of(BenchmarkedBend.MIDDLE, 1000, seed))
           .toList();
   private int turn;
 

@@ -40,9 +40,9 @@ import sagwright.uncertainty.Estimate;
 public class ForecastBenchmark {
   private final BlankWood blank =
       BlankWood.ofOneWood(
-          ExampleTest.TAPER,
+          BenchmarkedBend.TAPER,
           405.0,
-          ModulusAlong.constant(new Estimate(ExampleTest.MODULUS_MPA, 55)),
+          ModulusAlong.constant(new Estimate(BenchmarkedBend.MODULUS_MPA, 55)),
           14);
   private final FinishPlan plan =
       new FinishPlan(
@@ -54,7 +54,7 @@ public class ForecastBenchmark {
           List.of(new Weight(1400, 1450, 12, 11340)),
           List.of(new Extra("joint", 740, 38)));
   private final List<SetUp> setUps =
-      List.of(ExampleTest.MIDDLE, new SetUp(700, 1450, 1075, 1075, 0));
+      List.of(BenchmarkedBend.MIDDLE, new SetUp(700, 1450, 1075, 1075, 0));
   private final ForecastRequest request = new ForecastRequest(blank, plan, setUps, 2.25);
   private final PlanForecaster planned = new PlanForecaster(plan, setUps, 2.25);
 

@@ -25,7 +25,7 @@ import sagwright.run.StiffnessFit;
 @Measurement(iterations = 5, time = 1)
 @Fork(1)
 public class MonteCarloBenchmark {
-  private final BendTest test = ExampleTest.of(ExampleTest.MIDDLE, 1000, 1);
+  private final BendTest test = BenchmarkedBend.of(BenchmarkedBend.MIDDLE, 1000, 1);
   private StiffnessFit fit;
 
   @Setup

@@ -38,7 +38,7 @@ public class StiffnessBenchmark {
 
   @Setup
   public void read() {
-    run = ExampleTest.samples(samples, STIFFNESS_N_PER_MM, toeMm, 1);
+    run = BenchmarkedBend.samples(samples, STIFFNESS_N_PER_MM, toeMm, 1);
   }
 
   @Benchmark

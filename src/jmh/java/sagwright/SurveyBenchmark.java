@@ -54,7 +54,7 @@ public class SurveyBenchmark {
     for (double[] supports : SUPPORTS_MM) {
       double middle = (supports[0] + supports[1]) / 2;
       SetUp setUp = new SetUp(supports[0], supports[1], middle, middle, 0);
-      BendTest test = ExampleTest.of(setUp, 1000, runs.size());
+      BendTest test = BenchmarkedBend.of(setUp, 1000, runs.size());
       runs.add(new SurveyRun(test, evaluator.evaluate(test)));
     }
     problem = SurveyProblem.of(runs);

@@ -15,7 +15,7 @@ import sagwright.modulus.ShearRatio;
 import sagwright.run.Samples;
 
 /** An invented test on the shaft of docs/contract.md, section 3. */
-final class ExampleTest {
+final class BenchmarkedBend {
   static final double MODULUS_MPA = 12340;
   private static final double GREATEST_N = 20;
   private static final double FRAME_MM_PER_N = 0.002;
@@ -29,7 +29,7 @@ final class ExampleTest {
 
   static final SetUp MIDDLE = new SetUp(100, 1100, 600, 600, 0);
 
-  private ExampleTest() {}
+  private BenchmarkedBend() {}
 
   /** The whole test at a set-up; every source of uncertainty has something to say. */
   static BendTest of(SetUp setUp, int samples, long seed) {
