@@ -38,6 +38,7 @@ public final class SettingsScreen extends Page {
   private static final List<Unit> MASSES = List.of(Unit.GRAM, Unit.OUNCE);
 
   private final transient SettingsActions actions;
+  private final transient Mailbox<SettingsView> mailbox;
   private final transient Refresh<SettingsView> refresh;
   private final JPanel body =
       new JPanel(new MigLayout("insets 8 0 0 0, gap 14 6, hidemode 3", "[]30[41%,fill]14[grow]"));
@@ -55,11 +56,16 @@ public final class SettingsScreen extends Page {
   private transient SettingsView view;
   private transient Theme worn;
   private boolean showing;
+
+  /** Answers that are still to come: until then a view may be from before what was set. */
+  private int awaited;
+
   private String complaint = "";
 
   public SettingsScreen(Mailbox<SettingsView> mailbox, SettingsActions actions) {
     super("Settings");
     this.actions = actions;
+    this.mailbox = mailbox;
     this.view = mailbox.newest();
     this.worn = view.theme();
     JPanel head = head("[]14[grow]", Text.title("Settings"), Text.second("each holds at once"));
@@ -118,7 +124,10 @@ public final class SettingsScreen extends Page {
     key(KeyStroke.getKeyStroke(KeyEvent.VK_P, InputEvent.CTRL_DOWN_MASK), actions::look);
     key(
         KeyStroke.getKeyStroke(KeyEvent.VK_Z, InputEvent.CTRL_DOWN_MASK),
-        () -> actions.takeBack(this::tookBack));
+        () -> {
+          awaited++;
+          actions.takeBack(this::tookBack);
+        });
     port.addActionListener(e -> chosen(this::listen));
     theme.addActionListener(e -> chosen(this::wear));
     length.addActionListener(e -> chosen(this::measure));
@@ -157,12 +166,17 @@ public final class SettingsScreen extends Page {
 
   /** The view is there already, and what is being typed gives way to it. */
   private void tookBack(String line) {
-    refresh.now();
+    answered();
     fill(true);
     if (view.theme() != worn) {
       wearNow(view.theme());
     }
     complain(line);
+  }
+
+  private void answered() {
+    awaited--;
+    show(mailbox.newest());
   }
 
   private void wearNow(Theme next) {
@@ -215,7 +229,16 @@ public final class SettingsScreen extends Page {
   }
 
   private Reply reply(String name) {
-    return Reply.onEventThread(() -> complain("Kept: " + name + "."), this::complain);
+    awaited++;
+    return Reply.onEventThread(
+        () -> {
+          answered();
+          complain("Kept: " + name + ".");
+        },
+        why -> {
+          awaited--;
+          complain(why); // what was typed stays, to be mended
+        });
   }
 
   private void complain(String words) {
@@ -237,6 +260,9 @@ public final class SettingsScreen extends Page {
   }
 
   private void show(SettingsView next) {
+    if (awaited > 0) {
+      return;
+    }
     view = next;
     showing = true;
     port.setModel(new DefaultComboBoxModel<>(next.ports().toArray(String[]::new)));
