@@ -14,7 +14,15 @@ public sealed interface Obstacle {
     }
   }
 
-  /** The finished round does not lie inside it. */
+  /** The finished round is longer than what is left of it. */
+  record SticksOut(double byMm) implements Obstacle {
+    @Override
+    public String inWords() {
+      return "does not fit: sticks out of the blank by " + toHundredths(byMm) + " mm";
+    }
+  }
+
+  /** The finished round is thicker than it is. */
   record DoesNotFit(Cut cut) implements Obstacle {
     @Override
     public String inWords() {
@@ -24,12 +32,12 @@ public sealed interface Obstacle {
           + Math.round(cut.leastSpareAtMm())
           + " mm";
     }
+  }
 
-    /** By hand: of a rack of ten thousand all may be too thin. What is missing is never 0.00. */
-    private static String toHundredths(double missingMm) {
-      long hundredths = Math.max(1, Math.round(missingMm * 100));
-      String behindPoint = Long.toString(100 + hundredths % 100).substring(1);
-      return hundredths / 100 + "." + behindPoint;
-    }
+  /** By hand: of a rack of ten thousand all may be too thin. What is missing is never 0.00. */
+  private static String toHundredths(double missingMm) {
+    long hundredths = Math.max(1, Math.round(missingMm * 100));
+    String behindPoint = Long.toString(100 + hundredths % 100).substring(1);
+    return hundredths / 100 + "." + behindPoint;
   }
 }

@@ -15,9 +15,6 @@ public final class CutFinder {
   /** Spares nearer to one another than this, in mm, are equal. */
   private static final double EQUAL_MM = 1e-11;
 
-  /** What sticks out of the blank by less than this, in mm, does so by rounding alone. */
-  private static final double ROUNDING_MM = 1e-9;
-
   private final Outline blank;
   private final Outline finished;
 
@@ -33,7 +30,7 @@ public final class CutFinder {
   /** The round laid at a given place; where there is no blank its diameter counts as 0. */
   public Cut at(double fromMm) {
     double length = finished.lengthMm();
-    boolean sticksOut = fromMm + length > blank.lengthMm() + ROUNDING_MM;
+    boolean sticksOut = fromMm + length > blank.lengthMm() + Cut.ROUNDING_MM;
     double onBlank = sticksOut ? Math.max(0, blank.lengthMm() - fromMm) : length;
     double least = Double.MAX_VALUE;
     double at = 0;
@@ -103,7 +100,7 @@ public final class CutFinder {
         continue;
       }
       double[] before = fitting.isEmpty() ? null : fitting.get(fitting.size() - 1);
-      if (before != null && next[0] - before[1] <= ROUNDING_MM) {
+      if (before != null && next[0] - before[1] <= Cut.ROUNDING_MM) {
         before[1] = next[1];
       } else {
         fitting.add(next);
@@ -116,7 +113,7 @@ public final class CutFinder {
   private List<CutInterval> intervals() {
     double last = blank.lengthMm() - finished.lengthMm();
     List<CutInterval> intervals = new ArrayList<>();
-    if (last < -ROUNDING_MM) {
+    if (last < -Cut.ROUNDING_MM) {
       return intervals;
     }
     double[] cuts = cutsWhereKnotsPass(Math.max(0, last));

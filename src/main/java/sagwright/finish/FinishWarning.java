@@ -13,7 +13,7 @@ public sealed interface FinishWarning extends Warning {
     }
   }
 
-  /** The finished round does not lie inside the blank. */
+  /** The finished round is thicker than the blank where it is cut. */
   record DoesNotFit(Cut cut) implements FinishWarning {
     @Override
     public String inWords() {
@@ -22,6 +22,17 @@ public sealed interface FinishWarning extends Warning {
           "the finished round does not fit: %.3g mm are missing at %.1f mm from the tip",
           -cut.leastSpareMm(),
           cut.leastSpareAtMm());
+    }
+  }
+
+  /** The finished round is longer than what is left of the blank. */
+  record SticksOut(double byMm) implements FinishWarning {
+    @Override
+    public String inWords() {
+      return String.format(
+          Locale.ROOT,
+          "the finished round does not fit: it sticks out of the blank's butt end by %.1f mm",
+          byMm);
     }
   }
 

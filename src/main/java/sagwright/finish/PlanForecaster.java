@@ -98,7 +98,9 @@ public final class PlanForecaster {
   private List<Warning> warnings(BlankWood blank, Cut cut) {
     List<Warning> warnings = new ArrayList<>();
     if (!cut.fits()) {
-      warnings.add(new FinishWarning.DoesNotFit(cut));
+      double outMm = cut.sticksOutMm(planned.plan().lengthMm(), blank.taper().lengthMm());
+      warnings.add(
+          outMm > 0 ? new FinishWarning.SticksOut(outMm) : new FinishWarning.DoesNotFit(cut));
     }
     if (!blank.isWeighed()) {
       warnings.add(new FinishWarning.NotWeighed());

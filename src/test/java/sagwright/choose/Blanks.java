@@ -59,6 +59,18 @@ final class Blanks {
         14);
   }
 
+  /** As thick as the others, but cut short. */
+  static BlankWood shortWood(double lengthMm) {
+    return BlankWood.ofOneWood(
+        new Taper(
+            SectionShape.ELLIPSE,
+            List.of(Station.round(0, 12.5), Station.round(lengthMm, 31)),
+            lengthMm),
+        405.0,
+        ModulusAlong.constant(new Estimate(12000, 50)),
+        14);
+  }
+
   static Candidate someCandidate(String tag, Random random) {
     if (random.nextInt(10) == 0) {
       return Candidate.untested(tag);

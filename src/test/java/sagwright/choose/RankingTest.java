@@ -73,9 +73,11 @@ class RankingTest {
             order(ask(STIFFNESS_OF_12_GPA, 5)),
             Candidate.untested("25-001"),
             new Candidate("25-003", wood(12000, 50, 28, 405)),
+            new Candidate("25-004", Blanks.shortWood(1400)),
             new Candidate("25-002", wood(20000, 50)));
     assertEquals(
-        List.of("25-002", "25-001", "25-003"), ranked.stream().map(Standing::tag).toList());
+        List.of("25-002", "25-001", "25-003", "25-004"),
+        ranked.stream().map(Standing::tag).toList());
     assertTrue(ranked.get(0).canServe(), "far too stiff, but that is no reason");
     assertEquals("no run that gave an answer", ranked.get(1).obstacle().inWords());
     assertNull(ranked.get(1).graded());
@@ -83,6 +85,8 @@ class RankingTest {
         "does not fit: 1.09 mm short of the finished round at 1473 mm",
         ranked.get(2).obstacle().inWords());
     assertEquals(0, ranked.get(2).chance());
+    assertEquals(
+        "does not fit: sticks out of the blank by 81.00 mm", ranked.get(3).obstacle().inWords());
   }
 
   @Test
