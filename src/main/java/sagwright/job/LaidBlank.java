@@ -19,13 +19,15 @@ import sagwright.workshop.WorkshopOrder;
  * @param limits how far that test may go
  * @param expectedStiffnessNPerMm by the published modulus of its species
  * @param runs those that count, oldest first
+ * @param endedWhy null for a blank that is still there; one that was sold may come back for a test
  */
 public record LaidBlank(
     Blank blank,
     Sheet before,
     LoadLimits limits,
     double expectedStiffnessNPerMm,
-    List<TestedRun> runs) {
+    List<TestedRun> runs,
+    String endedWhy) {
   public LaidBlank {
     runs = List.copyOf(runs);
   }

@@ -55,7 +55,8 @@ public final class LayBlank {
         before,
         safeLoad.limits(before, calibration),
         safeLoad.expectedStiffnessNPerMm(before),
-        runs(blank));
+        runs(blank),
+        workshop.blanks().state(blank).endedWhy());
   }
 
   /** The blank's runs that count, worked out from their sheets. */

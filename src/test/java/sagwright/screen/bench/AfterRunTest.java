@@ -122,6 +122,14 @@ class AfterRunTest {
   }
 
   @Test
+  void aBlankThatIsNoMoreIsLaidWithTheQuestionWhetherItIsTheOne() throws Exception {
+    workshop.blanks().end(workshop.blanks().require("25-002"), "split at a knot");
+    desk.lay("25-002");
+    waitFor(
+        view -> view.warnings().contains("25-002 was ended: split at a knot. Is this the one?"));
+  }
+
+  @Test
   void aRunThatStandsOutIsSetAsideWithItsReasonAndMayCountAgain() throws Exception {
     for (double percent : new double[] {0, 0.05, -0.05, 0.02}) {
       runGivingMore(percent);
