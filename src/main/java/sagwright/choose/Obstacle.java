@@ -14,23 +14,17 @@ public sealed interface Obstacle {
     }
   }
 
-  /** The finished round is longer than what is left of it. */
-  record SticksOut(double byMm) implements Obstacle {
-    @Override
-    public String inWords() {
-      return "does not fit: sticks out of the blank by " + toHundredths(byMm) + " mm";
-    }
-  }
-
-  /** The finished round is thicker than it is. */
+  /** The finished round does not lie inside it: it is too long for it, or else too thick. */
   record DoesNotFit(Cut cut) implements Obstacle {
     @Override
     public String inWords() {
-      return "does not fit: "
-          + toHundredths(-cut.leastSpareMm())
-          + " mm short of the finished round at "
-          + Math.round(cut.leastSpareAtMm())
-          + " mm";
+      return cut.sticksOutMm() > 0
+          ? "does not fit: sticks out of the blank by " + toHundredths(cut.sticksOutMm()) + " mm"
+          : "does not fit: "
+              + toHundredths(-cut.leastSpareMm())
+              + " mm short of the finished round at "
+              + Math.round(cut.leastSpareAtMm())
+              + " mm";
     }
   }
 

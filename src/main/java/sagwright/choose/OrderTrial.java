@@ -40,12 +40,7 @@ public final class OrderTrial {
     return new Standing(
         candidate,
         grader.grade(order, forecast),
-        forecast.fits() ? null : doesNotFit(forecast.cut(), candidate));
-  }
-
-  private Obstacle doesNotFit(Cut cut, Candidate candidate) {
-    double outMm = cut.sticksOutMm(order.finish().lengthMm(), candidate.wood().taper().lengthMm());
-    return outMm > 0 ? new Obstacle.SticksOut(outMm) : new Obstacle.DoesNotFit(cut);
+        forecast.fits() ? null : new Obstacle.DoesNotFit(forecast.cut()));
   }
 
   /**

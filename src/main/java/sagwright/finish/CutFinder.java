@@ -15,6 +15,9 @@ public final class CutFinder {
   /** Spares nearer to one another than this, in mm, are equal. */
   private static final double EQUAL_MM = 1e-11;
 
+  /** What sticks out of the blank by less than this, in mm, does so by rounding alone. */
+  private static final double ROUNDING_MM = 1e-9;
+
   private final Outline blank;
   private final Outline finished;
 
@@ -30,7 +33,7 @@ public final class CutFinder {
   /** The round laid at a given place; where there is no blank its diameter counts as 0. */
   public Cut at(double fromMm) {
     double length = finished.lengthMm();
-    boolean sticksOut = fromMm + length > blank.lengthMm() + Cut.ROUNDING_MM;
+    boolean sticksOut = fromMm + length > blank.lengthMm() + ROUNDING_MM;
     double onBlank = sticksOut ? Math.max(0, blank.lengthMm() - fromMm) : length;
     double least = Double.MAX_VALUE;
     double at = 0;
@@ -42,7 +45,7 @@ public final class CutFinder {
       }
       least = Math.min(least, spare);
     }
-    return new Cut(fromMm, least, at);
+    return new Cut(fromMm, least, at, sticksOut ? fromMm + length - blank.lengthMm() : 0);
   }
 
   /** The knots of both outlines on the finished shaft, rising. */
@@ -100,7 +103,7 @@ public final class CutFinder {
         continue;
       }
       double[] before = fitting.isEmpty() ? null : fitting.get(fitting.size() - 1);
-      if (before != null && next[0] - before[1] <= Cut.ROUNDING_MM) {
+      if (before != null && next[0] - before[1] <= ROUNDING_MM) {
         before[1] = next[1];
       } else {
         fitting.add(next);
@@ -113,7 +116,7 @@ public final class CutFinder {
   private List<CutInterval> intervals() {
     double last = blank.lengthMm() - finished.lengthMm();
     List<CutInterval> intervals = new ArrayList<>();
-    if (last < -Cut.ROUNDING_MM) {
+    if (last < -ROUNDING_MM) {
       return intervals;
     }
     double[] cuts = cutsWhereKnotsPass(Math.max(0, last));

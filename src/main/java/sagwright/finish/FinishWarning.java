@@ -13,26 +13,21 @@ public sealed interface FinishWarning extends Warning {
     }
   }
 
-  /** The finished round is thicker than the blank where it is cut. */
+  /** The finished round does not lie inside the blank: it is too long for it, or else too thick. */
   record DoesNotFit(Cut cut) implements FinishWarning {
     @Override
     public String inWords() {
-      return String.format(
-          Locale.ROOT,
-          "the finished round does not fit: %.3g mm are missing at %.1f mm from the tip",
-          -cut.leastSpareMm(),
-          cut.leastSpareAtMm());
-    }
-  }
-
-  /** The finished round is longer than what is left of the blank. */
-  record SticksOut(double byMm) implements FinishWarning {
-    @Override
-    public String inWords() {
-      return String.format(
-          Locale.ROOT,
-          "the finished round does not fit: it sticks out of the blank's butt end by %.1f mm",
-          byMm);
+      return "the finished round does not fit: "
+          + (cut.sticksOutMm() > 0
+              ? String.format(
+                  Locale.ROOT,
+                  "it sticks out of the blank's butt end by %.1f mm",
+                  cut.sticksOutMm())
+              : String.format(
+                  Locale.ROOT,
+                  "%.3g mm are missing at %.1f mm from the tip",
+                  -cut.leastSpareMm(),
+                  cut.leastSpareAtMm()));
     }
   }
 

@@ -98,9 +98,7 @@ public final class PlanForecaster {
   private List<Warning> warnings(BlankWood blank, Cut cut) {
     List<Warning> warnings = new ArrayList<>();
     if (!cut.fits()) {
-      double outMm = cut.sticksOutMm(planned.plan().lengthMm(), blank.taper().lengthMm());
-      warnings.add(
-          outMm > 0 ? new FinishWarning.SticksOut(outMm) : new FinishWarning.DoesNotFit(cut));
+      warnings.add(new FinishWarning.DoesNotFit(cut));
     }
     if (!blank.isWeighed()) {
       warnings.add(new FinishWarning.NotWeighed());

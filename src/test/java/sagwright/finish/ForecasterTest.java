@@ -98,7 +98,7 @@ class ForecasterTest {
             2);
     assertEquals(-28, forecast.cut().leastSpareMm());
     assertTrue(forecast.stiffnesses().get(0).stiffnessNPerMm() > 0);
-    assertInstanceOf(FinishWarning.SticksOut.class, forecast.warnings().get(0));
+    assertInstanceOf(FinishWarning.DoesNotFit.class, forecast.warnings().get(0));
     assertEquals(
         "the finished round does not fit: it sticks out of the blank's butt end by 73.0 mm",
         forecast.warnings().get(0).inWords());
