@@ -1,6 +1,5 @@
 package sagwright.workshop;
 
-import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.List;
@@ -29,15 +28,12 @@ public final class Orders {
   /** By its number, without regard to case. */
   public Optional<WorkshopOrder> find(String number) throws WorkshopException {
     return database.readPlainly(
-        connection -> {
-          try (PreparedStatement select =
-              connection.prepareStatement("select * from order_now where folded = ?")) {
-            select.setString(1, Folded.of(number));
-            try (ResultSet row = select.executeQuery()) {
-              return row.next() ? Optional.of(orderOf(row)) : Optional.empty();
-            }
-          }
-        });
+        connection ->
+            PlainRows.first(
+                connection,
+                "select * from order_now where folded = ?",
+                Folded.of(number),
+                Orders::orderOf));
   }
 
   public WorkshopOrder require(String number) throws WorkshopException {

@@ -1,7 +1,5 @@
 package sagwright.workshop;
 
-import java.sql.PreparedStatement;
-import java.sql.ResultSet;
 import java.util.Optional;
 
 /** What a workshop has set for itself, by name. */
@@ -38,15 +36,12 @@ public final class Settings {
 
   public Optional<String> get(String name) throws WorkshopException {
     return database.readPlainly(
-        connection -> {
-          try (PreparedStatement select =
-              connection.prepareStatement("select value from setting where name = ?")) {
-            select.setString(1, name);
-            try (ResultSet row = select.executeQuery()) {
-              return row.next() ? Optional.of(row.getString(1)) : Optional.empty();
-            }
-          }
-        });
+        connection ->
+            PlainRows.first(
+                connection,
+                "select value from setting where name = ?",
+                name,
+                row -> row.getString(1)));
   }
 
   public void set(String name, String value) throws WorkshopException {

@@ -3,7 +3,6 @@ package sagwright.workshop;
 import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -79,61 +78,45 @@ public final class ShortRecords {
   /**
    * @param onlyOf a blank's number; null for all blanks
    */
-  // without Jdbi, which takes as long again over each row as SQLite itself
   private Void read(Connection connection, Long onlyOf, Consumer<ShortRecord> taking)
-      throws SQLException {
-    try (Statement statement = connection.createStatement()) {
-      Map<Long, List<ShortRun>> runs = new HashMap<>();
-      boolean isAnyOfSeveral = false;
-      try (ResultSet row = statement.executeQuery(of(RUNS, "n.blank_id", onlyOf))) {
-        while (row.next()) {
-          isAnyOfSeveral |= addRun(runs, row.getLong(2), runOf(row));
-        }
-      }
-      Map<String, String> surveyed = isAnyOfSeveral ? surveyed(statement, onlyOf) : Map.of();
-      try (ResultSet row = statement.executeQuery(of(BLANKS, "b.id", onlyOf))) {
-        while (row.next()) {
-          taking.accept(recordOf(row, runs, surveyed));
-        }
-      }
-      return null;
-    }
-  }
-
-  private static String of(String select, String blankId, Long onlyOf) {
-    return onlyOf == null ? select : select + " where " + blankId + " = " + onlyOf;
-  }
-
-  /** Whether the blank has another run already. */
-  private static boolean addRun(Map<Long, List<ShortRun>> runs, Long blankId, ShortRun run) {
-    List<ShortRun> before = runs.putIfAbsent(blankId, List.of(run));
-    if (before == null) {
-      return false;
-    }
-    List<ShortRun> all = new ArrayList<>(before);
-    all.add(run);
-    all.sort(OLDEST_FIRST);
-    runs.put(blankId, all);
-    return true;
-  }
-
-  /** All that was kept, by blank and basis. */
-  private static Map<String, String> surveyed(Statement statement, Long onlyOf)
-      throws SQLException {
+      throws SQLException, WorkshopException {
+    Map<Long, List<ShortRun>> runs = new HashMap<>();
+    PlainRows.each(
+        connection,
+        select(RUNS, "n.blank_id", onlyOf),
+        row -> addRun(runs, row.getLong(2), runOf(row)));
     Map<String, String> surveyed = new HashMap<>();
-    try (ResultSet row = statement.executeQuery(of(SURVEYED, "blank_id", onlyOf))) {
-      while (row.next()) {
-        surveyed.put(key(row.getLong(1), row.getString(2)), row.getString(3));
-      }
+    if (runs.values().stream().anyMatch(ofBlank -> ofBlank.size() > 1)) {
+      PlainRows.each(
+          connection,
+          select(SURVEYED, "blank_id", onlyOf),
+          row -> surveyed.put(key(row.getLong(1), row.getString(2)), row.getString(3)));
     }
-    return surveyed;
+    PlainRows.each(
+        connection,
+        select(BLANKS, "b.id", onlyOf),
+        row -> taking.accept(recordOf(row, runs, surveyed)));
+    return null;
+  }
+
+  private static String select(String all, String blankId, Long onlyOf) {
+    return onlyOf == null ? all : all + " where " + blankId + " = " + onlyOf;
+  }
+
+  private static void addRun(Map<Long, List<ShortRun>> runs, Long blankId, ShortRun run) {
+    List<ShortRun> before = runs.putIfAbsent(blankId, List.of(run));
+    if (before != null) {
+      List<ShortRun> all = new ArrayList<>(before);
+      all.add(run);
+      all.sort(OLDEST_FIRST);
+      runs.put(blankId, all);
+    }
   }
 
   private static String key(long blankId, String basis) {
     return blankId + ":" + basis;
   }
 
-  /** Columns by their places: looking their names up takes longer than reading them. */
   private static ShortRun runOf(ResultSet row) throws SQLException {
     return new ShortRun(
         row.getLong(1),
@@ -152,6 +135,8 @@ public final class ShortRecords {
   private ShortRecord recordOf(
       ResultSet row, Map<Long, List<ShortRun>> runs, Map<String, String> surveyed)
       throws SQLException {
+    // each kind of column in one place: a call for each column takes the compiler four times as
+    // long
     long[] ids = new long[2];
     for (int i = 0; i < ids.length; i++) {
       ids[i] = row.getLong(1 + i);
