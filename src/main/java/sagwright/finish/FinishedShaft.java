@@ -74,7 +74,9 @@ public final class FinishedShaft {
 
   /** The stiffness at one set-up with what its sources of error do to it. */
   public AskedStiffness asked(SetUp setUp) {
-    return asked(setUp, planned.flexibility(setUp));
+    return blank.modulusMPa().variesAlong()
+        ? askedOfVarying(setUp)
+        : askedOfOneModulus(setUp, planned.flexibility(setUp));
   }
 
   /**

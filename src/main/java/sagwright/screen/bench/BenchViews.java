@@ -188,14 +188,14 @@ final class BenchViews {
       test.warnings().forEach(w -> warnings.add(w.inWords()));
       return warnings;
     }
-    if (state.laid() != null && state.laid().endedWhy() != null) {
-      warnings.add(
-          state.laid().blank().tag()
-              + " was ended: "
-              + state.laid().endedWhy()
-              + ". Is this the one?");
-    }
     if (state.laid() != null) {
+      if (state.laid().endedWhy() != null) {
+        warnings.add(
+            state.laid().blank().tag()
+                + " was ended: "
+                + state.laid().endedWhy()
+                + ". Is this the one?");
+      }
       LikelyShaft.doubt(state.laid().shaft(), state.laid().stage()).ifPresent(warnings::add);
     }
     if (state.together() != null) {
