@@ -89,8 +89,7 @@ class ChecksWindowTest {
   void close() throws Exception {
     window.close();
     session.close();
-    work.shutdown();
-    workshop.close();
+    WorkshopUnderTest.close(workshop, work);
   }
 
   /** Hears what is to hang on it. */

@@ -7,7 +7,6 @@ import java.time.InstantSource;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -54,9 +53,7 @@ class ChooseWindowTest {
   @AfterEach
   void close() throws Exception {
     window.close();
-    work.shutdown();
-    work.awaitTermination(10, TimeUnit.SECONDS);
-    workshop.close();
+    WorkshopUnderTest.close(workshop, work);
   }
 
   private void waitForRow(String says) {

@@ -6,11 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 import com.github.caciocavallosilano.cacio.ctc.junit.CacioTest;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
-import java.time.InstantSource;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
@@ -27,7 +25,6 @@ import sagwright.screen.orders.OrdersScreen;
 import sagwright.screen.orders.OrdersView;
 import sagwright.sheet.OrderReader;
 import sagwright.wood.SpeciesTable;
-import sagwright.workshop.Keeper;
 import sagwright.workshop.Workshop;
 import sagwright.workshop.WorkshopException;
 
@@ -44,9 +41,7 @@ class FinishPlanWindowTest {
 
   @BeforeEach
   void open() throws Exception {
-    workshop =
-        Workshop.openOrCreate(
-            folder.resolve("workshop.db"), new Keeper(InstantSource.system(), "test"));
+    workshop = WorkshopUnderTest.open(folder);
     ImportDocuments imports = new ImportDocuments(workshop, SPECIES);
     imports.bring(InventedBlanks.sheet(Spec.ash("25-001", 11_500)), false);
     imports.bring(InventedBlanks.sheet(Spec.ash("25-002", 12_000)), false);
@@ -66,9 +61,7 @@ class FinishPlanWindowTest {
   @AfterEach
   void close() throws Exception {
     window.close();
-    work.shutdown();
-    assertThat(work.awaitTermination(30, TimeUnit.SECONDS)).isTrue();
-    workshop.close();
+    WorkshopUnderTest.close(workshop, work);
   }
 
   private void field(String text) {

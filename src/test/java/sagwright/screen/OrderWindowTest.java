@@ -6,12 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 import com.github.caciocavallosilano.cacio.ctc.junit.CacioTest;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
-import java.time.InstantSource;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -33,7 +31,6 @@ import sagwright.screen.orders.OrdersScreen;
 import sagwright.screen.orders.OrdersView;
 import sagwright.sheet.OrderReader;
 import sagwright.wood.SpeciesTable;
-import sagwright.workshop.Keeper;
 import sagwright.workshop.Workshop;
 import sagwright.workshop.WorkshopException;
 import sagwright.workshop.WorkshopOrder;
@@ -74,9 +71,7 @@ class OrderWindowTest {
 
   @BeforeEach
   void open() throws Exception {
-    workshop =
-        Workshop.openOrCreate(
-            folder.resolve("workshop.db"), new Keeper(InstantSource.system(), "test"));
+    workshop = WorkshopUnderTest.open(folder);
     bring(InventedBlanks.sheet(Spec.ash("25-002", 12_000)));
     bring(InventedBlanks.sheet(Spec.ash("V-1", 12_500).at("finished cue")));
     bring(FOREIGN);
@@ -97,9 +92,7 @@ class OrderWindowTest {
   @AfterEach
   void close() throws Exception {
     window.close();
-    work.shutdown();
-    assertThat(work.awaitTermination(30, TimeUnit.SECONDS)).isTrue();
-    workshop.close();
+    WorkshopUnderTest.close(workshop, work);
   }
 
   private void bring(String document) throws Exception {

@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -23,7 +22,6 @@ import sagwright.screen.rack.RackDesk;
 import sagwright.screen.rack.RackScreen;
 import sagwright.screen.rack.RackView;
 import sagwright.wood.SpeciesTable;
-import sagwright.workshop.Keeper;
 import sagwright.workshop.Workshop;
 
 /** The rack over a real workshop, by keyboard alone. */
@@ -40,9 +38,7 @@ class RackWindowTest {
 
   @BeforeEach
   void open() throws Exception {
-    workshop =
-        Workshop.openOrCreate(
-            folder.resolve("workshop.db"), new Keeper(InstantSource.system(), "test"));
+    workshop = WorkshopUnderTest.open(folder);
     for (String tag : List.of("25-001", "25-002", "25-003")) {
       new ImportDocuments(workshop, SPECIES)
           .bring(InventedBlanks.sheet(Spec.ash(tag, 12_000)), true);
@@ -60,9 +56,7 @@ class RackWindowTest {
   @AfterEach
   void close() throws Exception {
     window.close();
-    work.shutdown();
-    assertThat(work.awaitTermination(30, TimeUnit.SECONDS)).isTrue();
-    workshop.close();
+    WorkshopUnderTest.close(workshop, work);
   }
 
   private void waitForTags(String... tags) {

@@ -58,9 +58,7 @@ class SettingsWindowTest {
 
   @BeforeEach
   void open() throws Exception {
-    workshop =
-        Workshop.openOrCreate(
-            folder.resolve("workshop.db"), new Keeper(InstantSource.system(), "test"));
+    workshop = WorkshopUnderTest.open(folder);
     workshop.blanks().enter(new SheetReader(SpeciesTable.published()).read(BLANK));
     window = WindowUnderTest.open(this::make);
     window.press(KeyEvent.VK_F9);
@@ -97,8 +95,7 @@ class SettingsWindowTest {
   @AfterEach
   void close() throws Exception {
     window.close();
-    work.shutdown();
-    workshop.close();
+    WorkshopUnderTest.close(workshop, work);
   }
 
   private void waitForMassHead(String head) {
